@@ -1,0 +1,34 @@
+import { usualParameters } from '../document/shapeParameters';
+import type { Bridge } from '../document/types';
+import { validatePath } from '../geom/validatePath';
+import { fail, type Result } from '../result';
+import { type BellyParameters, belly } from './shapes/belly';
+import { type SmallUkuleleParameters, smallUkulele } from './shapes/smallUkulele';
+import { type TieBlockParameters, tieBlock } from './shapes/tieBlock';
+import type { Footprint } from './types';
+
+const shaped = (outline: Bridge['outline']): Result<Footprint> => {
+  const parameters: unknown = { ...usualParameters(outline.shape), ...outline.parameters };
+  switch (outline.shape) {
+    case 'belly':
+      return belly(parameters as BellyParameters);
+    case 'tie-block':
+      return tieBlock(parameters as TieBlockParameters);
+    case 'small-ukulele':
+      return smallUkulele(parameters as SmallUkuleleParameters);
+  }
+};
+
+/**
+ * The footprint of a shape in its own frame: origin where the front edge crosses the centreline, y + toward the tail.
+ * Codes: those of the shape, and outline.degenerate where a rounding is too small to be drawn.
+ */
+export const footprintOf = (outline: Bridge['outline']): Result<Footprint> => {
+  const shape = shaped(outline);
+  if (!shape.ok || validatePath(shape.value.outline).ok) return shape;
+  return fail(
+    'bridge.outline.parameters.corner',
+    'outline.degenerate',
+    'With these dimensions a rounding of the outline shrinks to nothing; a corner radius of 0 gives sharp corners.',
+  );
+};

@@ -1,0 +1,43 @@
+import type { Role } from './types';
+
+/** How a role is drawn. width mm; dash: lengths of dash and gap in mm, [] continuous; fill: grey of a filled area or null. */
+export interface LineStyle {
+  readonly width: number;
+  readonly dash: readonly number[];
+  readonly fill: number | null;
+}
+
+const CONTINUOUS: readonly number[] = [];
+/** Long-dash-dot, ISO 128 type 04.1: centrelines. */
+const LONG_DASH_DOT = [7, 1.2, 0.8, 1.2];
+/** Long-dash-double-dot, ISO 128 type 05.1: outlines of adjacent parts, here the board edges. */
+const LONG_DASH_DOUBLE_DOT = [9, 1, 0.8, 1, 0.8, 1];
+/** Dotted, ISO 128 type 07: here where the paper is cut. */
+const DOTTED = [0.6, 1.4];
+
+/**
+ * One line type and weight a role. Line types after ISO 128; no line under 0.18 mm so that a plain printer keeps it.
+ * Text roles carry the weight of their strokes only for completeness: a text is filled, never stroked.
+ */
+export const LINE_STYLES: Readonly<Record<Role, LineStyle>> = {
+  outline: { width: 0.35, dash: CONTINUOUS, fill: null },
+  slot: { width: 0.25, dash: CONTINUOUS, fill: null },
+  hole: { width: 0.25, dash: CONTINUOUS, fill: null },
+  centreline: { width: 0.18, dash: LONG_DASH_DOT, fill: null },
+  'board-edge': { width: 0.18, dash: LONG_DASH_DOUBLE_DOT, fill: null },
+  'string-line': { width: 0.18, dash: CONTINUOUS, fill: null },
+  'square-line': { width: 0.7, dash: CONTINUOUS, fill: null },
+  'octave-line': { width: 0.18, dash: CONTINUOUS, fill: null },
+  window: { width: 0.18, dash: CONTINUOUS, fill: 0.93 },
+  cross: { width: 0.18, dash: CONTINUOUS, fill: null },
+  'rule-line': { width: 0.25, dash: CONTINUOUS, fill: null },
+  frame: { width: 0.35, dash: CONTINUOUS, fill: null },
+  scissors: { width: 0.25, dash: DOTTED, fill: null },
+  label: { width: 0, dash: CONTINUOUS, fill: null },
+  note: { width: 0, dash: CONTINUOUS, fill: null },
+  key: { width: 0, dash: CONTINUOUS, fill: null },
+  heading: { width: 0, dash: CONTINUOUS, fill: null },
+};
+
+/** Roles of text that are set in the bold cut of the font. */
+export const isBold = (role: Role): boolean => role === 'key' || role === 'heading';

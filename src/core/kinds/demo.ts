@@ -1,0 +1,22 @@
+import type { Project } from '../document/types';
+import { KINDS } from './kinds';
+
+/** The instrument that a first start shows: invented, so that every figure on the screen means something. */
+export const demoProject = (id: string, now: string): Project => {
+  const steel = KINDS[0];
+  if (steel === undefined) throw new RangeError('There is no kind of instrument to start from.');
+  const project = steel.make(id, now);
+  return {
+    ...project,
+    about: { ...project.about, name: 'Wren 14' },
+    instrument: {
+      ...project.instrument,
+      widths: { nut: 46, twelfth: 57 },
+      scale: {
+        from: 'readings',
+        entered: 632,
+        readings: [316, 316.1, 315.9].map((value) => ({ fret: 12, value })),
+      },
+    },
+  };
+};

@@ -1,0 +1,28 @@
+import type { Item } from '../drawing/types';
+
+/** A paper's size as it lies in the printer, portrait, mm. Source: ISO 216; US Letter 8.5 × 11 in. */
+export interface Paper {
+  readonly id: string;
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** One page: its size as it is read (landscape pages are wider than tall) and its items in page mm, y down from the top left. */
+export interface Page {
+  readonly width: number;
+  readonly height: number;
+  readonly items: readonly Item[];
+}
+
+/** A set of pages of one size, ready for an exporter. */
+export interface SheetDocument {
+  readonly title: string;
+  /** BCP 47. */
+  readonly language: string;
+  /** ISO date, the day that the sheet was made. */
+  readonly date: string;
+  /** Names the project and its revision, so that the same drawing makes the same bytes. */
+  readonly fileKey: string;
+  readonly pages: readonly Page[];
+}

@@ -1,0 +1,147 @@
+import { describe, expect, it } from 'vitest';
+import { checkMessage } from '../../../src/core/checks/checkMessage';
+import type { DesignCheck } from '../../../src/core/checks/types';
+import { createDerive } from '../../../src/core/derive/createDerive';
+import type { Bridge, Pins, Project, Slot } from '../../../src/core/document/types';
+import { steelProject, steelWith } from '../document/steelProject';
+
+const checksOf = (project: Project): readonly DesignCheck[] => createDerive()(project).checks;
+const check = (project: Project, id: string): DesignCheck => {
+  const found = checksOf(project).find((each) => each.id === id);
+  if (found === undefined) throw new Error(`There is no check ${id}.`);
+  return found;
+};
+const toMm = (mm: number) => `${mm.toFixed(2)} mm`;
+
+/** A square-ended tie-block 190 × 28 with a straight slot 2.5 × 80, 6 behind the front edge, and four pins square over 42. */
+const plain = (slot: Partial<Slot> = {}, pins: Partial<Pins> | null = {}, more: Partial<Bridge> = {}): Project => ({
+  ...steelWith({
+    compensation: { rule: { treble: 2, bass: 2, reach: 'break-point', source: '' } },
+    bridge: {
+      outline: { shape: 'tie-block', parameters: { length: 190, full: 28, block: 80, corner: 0 } },
+      slot: { fromFront: 6, length: 80, width: 2.5, ends: 'square', crown: 0.5, ...slot },
+      pins: pins && { from: 8, spread: 42, row: 'square', hole: 5, ...pins },
+      ...more,
+    },
+  }),
+  strings: [4, 3, 2, 1].map((n) => ({ id: `s${n}`, name: `${n}`, diameter: 0.6 })),
+});
+
+describe('slot-edge', () => {
+  // Front wall 6 behind the front edge, back wall 6 + 2.5, 28 − 8.5 = 19.5 ahead of the back edge; ends 95 − 40 = 55.
+  it('is good at 6 mm', () => {
+    const { verdict, lengths, source } = check(plain(), 'slot-edge');
+    expect(verdict).toBe('good');
+    expect(lengths[0]).toBeCloseTo(6, 9);
+    expect(source).toBe('common practice, no source');
+  });
+
+  // 28 − 24 − 2.5 = 1.5 to the back edge.
+  it('wants a look at 1.5 mm', () => {
+    const found = check(plain({ fromFront: 24 }, null), 'slot-edge');
+    expect(found.verdict).toBe('look');
+    expect(found.lengths[0]).toBeCloseTo(1.5, 9);
+    expect(checkMessage(found, toMm)).toBe('The slot clears the edge of the bridge by 1.50 mm only; 2.00 mm is usual.');
+  });
+
+  // 28 − 27 − 2.5: beyond the back edge by 1.5; a slot of 200 sticks out by 5 at each end.
+  it.each([
+    [{ fromFront: 27 }, 1.5],
+    [{ length: 200 }, 5],
+  ])('is wrong outside: %o', (slot, beyond) => {
+    const found = check(plain(slot, null), 'slot-edge');
+    expect(found.verdict).toBe('wrong');
+    expect(found.lengths[0]).toBeCloseTo(beyond, 9);
+    expect(checkMessage(found, toMm)).toMatch(/overlap by \d\.50 mm|overlap by 5\.00 mm/);
+  });
+});
+
+describe('pins-slot', () => {
+  // Back wall to pin centre less the hole's radius: 8 − 2.5.
+  it.each([
+    [8, 'good', 5.5],
+    [5.5, 'good', 3],
+    [5, 'look', 2.5],
+    [2, 'wrong', 0.5],
+  ])('at %s from slot to pin row is %s', (from, verdict, wall) => {
+    const found = check(plain({}, { from }), 'pins-slot');
+    expect(found.verdict).toBe(verdict);
+    expect(found.lengths[0]).toBeCloseTo(wall, 9);
+  });
+});
+
+describe('pins-edge', () => {
+  // 28 − 8.5 − from − 2.5 to the back edge.
+  it.each([
+    [8, 'good', 9],
+    [15, 'look', 2],
+    [18, 'wrong', 1],
+    [25, 'wrong', 8],
+  ])('at %s from slot to pin row is %s', (from, verdict, wall) => {
+    const found = check(plain({}, { from }), 'pins-edge');
+    expect(found.verdict).toBe(verdict);
+    expect(found.lengths[0]).toBeCloseTo(wall, 9);
+  });
+
+  it('is not asked without pins', () => {
+    expect(checksOf(plain({}, null)).map(({ id }) => id)).toEqual(['strings-board', 'slot-edge', 'locating-hidden']);
+  });
+});
+
+describe('strings-board', () => {
+  // Board 46 at the nut and 57 at 322.5; at 647 it is 46 + 11 · 647 / 322.5 = 68.068217 wide, half 34.034109; strings at ±27.
+  it('is good inside the lines of the board edges', () => {
+    const found = check(plain(), 'strings-board');
+    expect(found.verdict).toBe('good');
+    expect(found.lengths[0]).toBeCloseTo(7.034109, 6);
+    expect(found.lengths[1]).toBeCloseTo(7.034109, 6);
+    expect(checkMessage(found, toMm)).toBe(
+      'At the saddle the outer strings lie inside the board edge lines by 7.03 mm treble, 7.03 mm bass.',
+    );
+  });
+
+  it('is wrong outside of them', () => {
+    const project = plain();
+    const wide = { ...project.instrument, spread: { from: 'own' as const, own: 68.1 } };
+    expect(check({ ...project, instrument: wide }, 'strings-board').verdict).toBe('wrong');
+  });
+});
+
+describe('compensation sign', () => {
+  it('asks about a string that breaks ahead of the octave line, and only about it', () => {
+    const project = steelWith({ compensation: { rule: { treble: -1, bass: 3, reach: 'break-point', source: '' } } });
+    // Six strings from −1 to 3 in steps of 0.8: strings 1 and 2 are ahead, by 1 and 0.2.
+    const found = checksOf(project).filter(({ id }) => id.startsWith('compensation-'));
+    expect(found.map(({ id, verdict }) => [id, verdict])).toEqual([
+      ['compensation-s1', 'look'],
+      ['compensation-s2', 'look'],
+    ]);
+    expect(found[0]?.lengths[0]).toBeCloseTo(1, 9);
+    expect(found[1]?.lengths[0]).toBeCloseTo(0.2, 9);
+  });
+
+  it('says nothing when none does', () => {
+    expect(checksOf(steelProject).some(({ id }) => id.startsWith('compensation-'))).toBe(false);
+  });
+});
+
+describe('locating-hidden', () => {
+  it.each([
+    [2.5, 'good'],
+    [2.6, 'wrong'],
+  ])('with %s mm holes in the ends of a 2.5 mm slot is %s', (drill, verdict) => {
+    const found = check(plain({}, {}, { locating: { site: 'slot-ends', drill } }), 'locating-hidden');
+    expect(found.verdict).toBe(verdict);
+    expect(found.lengths.slice(0, 2)).toEqual([drill, 2.5]);
+  });
+
+  it('is not asked for outer pin holes', () => {
+    const project = plain({}, {}, { locating: { site: 'outer-pin-holes', drill: 4 } });
+    expect(checksOf(project).some(({ id }) => id === 'locating-hidden')).toBe(false);
+  });
+});
+
+it('every message names as many lengths as the check carries', () => {
+  for (const project of [steelProject, plain({ fromFront: 24 }, { from: 2 }), plain({ length: 200 }, null)])
+    for (const each of checksOf(project)) expect(checkMessage(each, toMm)).not.toMatch(/NaN|\{|\}/);
+});

@@ -1,0 +1,120 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { createDerive } from '../../../src/core/derive/createDerive';
+import { buildDrawing } from '../../../src/core/drawing/buildDrawing';
+import { tapeDownTemplate } from '../../../src/core/sheets/tapeDownTemplate';
+import { steelProject, steelWith } from '../document/steelProject';
+import { anyProject } from './randomProject';
+
+const PAPER = { id: 'a4', name: 'A4', width: 210, height: 297 };
+const STYLE = { unit: 'mm', decimals: 1 } as const;
+
+describe('derive is total', () => {
+  it('answers for any project whose fields keep their ranges, drawing and sheet included', () => {
+    let whole = 0;
+    fc.assert(
+      fc.property(anyProject, (project) => {
+        const derived = createDerive()(project);
+        const { scale, board, strings, saddle, slot, bridge, placement } = derived;
+        const parts = [scale, board, strings, saddle, slot, bridge, placement];
+        const good = parts.every(({ ok }) => ok);
+        expect(derived.issues.length === 0).toBe(good);
+        for (const { message, path, code } of derived.issues)
+          expect([message, code].every((text) => text !== '') && !/NaN|undefined/.test(message + path)).toBe(true);
+        const items = buildDrawing(derived, { hand: project.instrument.hand, datum: 'front', style: STYLE });
+        expect(items.length > 0).toBe(good);
+        for (const item of items)
+          expect(Object.values(item.kind === 'path' ? item.path.start : item.at).every(Number.isFinite)).toBe(true);
+        const sheet = tapeDownTemplate(project, derived, { paper: PAPER, style: STYLE, date: '2026-01-02' });
+        if (sheet.ok) whole += 1;
+        else expect(sheet.issues.length).toBeGreaterThan(0);
+      }),
+      { seed: 41, numRuns: 1500 },
+    );
+    // Else the run would have tried nothing but refusals.
+    expect(whole).toBeGreaterThan(150);
+  });
+});
+
+describe('derive, a part that fails', () => {
+  const outline = (shape: 'belly' | 'small-ukulele', parameters: Readonly<Record<string, number>>) =>
+    createDerive()(steelWith({ bridge: { outline: { shape, parameters } } }));
+
+  it('loses bridge and placement to a bad outline, and keeps the rest', () => {
+    const derived = outline('belly', { full: 20 });
+    expect(derived.bridge.ok).toBe(false);
+    expect(derived.placement.ok).toBe(false);
+    for (const part of [derived.scale, derived.board, derived.strings, derived.saddle, derived.slot])
+      expect(part.ok).toBe(true);
+    expect(derived.issues.map(({ code, path }) => [code, path])).toEqual([
+      ['belly.flat', 'bridge.outline.parameters.full'],
+    ]);
+    // What can be checked still is.
+    expect(derived.checks.map(({ id }) => id)).toEqual(['strings-board', 'locating-hidden']);
+  });
+
+  it('says so when a rounding shrinks to nothing', () => {
+    expect(outline('belly', { corner: 1e-8 }).issues.map(({ code }) => code)).toEqual(['outline.degenerate']);
+    expect(outline('small-ukulele', { length: 20, full: 20, end: 10.0000000001 }).bridge.ok).toBe(false);
+  });
+
+  it('loses everything to a scale that should come from readings and has none', () => {
+    const scale = { from: 'readings' as const, entered: 645, readings: [] };
+    const derived = createDerive()(steelWith({ instrument: { scale } }));
+    const { board, strings, saddle, slot, bridge, placement } = derived;
+    expect([derived.scale, board, strings, saddle, slot, bridge, placement].some(({ ok }) => ok)).toBe(false);
+    expect(derived.issues.map(({ code }) => code)).toEqual(['scale.none']);
+  });
+
+  it('keeps scale and board when there are no strings', () => {
+    const derived = createDerive()({ ...steelProject, strings: [] });
+    expect([derived.scale.ok, derived.board.ok, derived.strings.ok, derived.saddle.ok]).toEqual([
+      true,
+      true,
+      false,
+      false,
+    ]);
+    expect(derived.issues.map(({ code }) => code)).toEqual(['strings.few']);
+  });
+
+  it('keeps the saddle when the slot is shorter than wide', () => {
+    const { slot } = steelProject.bridge;
+    const derived = createDerive()(steelWith({ bridge: { slot: { ...slot, length: 10, width: 12 } } }));
+    expect([derived.saddle.ok, derived.slot.ok, derived.bridge.ok]).toEqual([true, false, false]);
+    expect(derived.issues.map(({ code }) => code)).toEqual(['slot.short']);
+  });
+
+  it('says that outer pin holes need pins', () => {
+    const locating = { site: 'outer-pin-holes' as const, drill: 2 };
+    const derived = createDerive()(steelWith({ bridge: { pins: null, locating } }));
+    expect(derived.issues.map(({ code, path }) => [code, path])).toEqual([['locating.pins', 'bridge.locating.site']]);
+  });
+});
+
+describe('derive remembers', () => {
+  const derive = createDerive();
+  const before = derive(steelProject);
+
+  it('every part when only the name or the action changes', () => {
+    const renamed = derive({ ...steelProject, about: { ...steelProject.about, name: 'Other' } });
+    const lowered = derive({ ...steelProject, setup: { action: { treble: 1, bass: 2 }, relief: 0.2 } });
+    for (const part of ['scale', 'board', 'strings', 'saddle', 'slot', 'bridge', 'placement'] as const) {
+      expect(renamed[part]).toBe(before[part]);
+      expect(lowered[part]).toBe(before[part]);
+    }
+  });
+
+  it('what does not follow from the bridge when the bridge changes', () => {
+    const { pins } = steelProject.bridge;
+    const moved = derive(steelWith({ bridge: { pins: pins && { ...pins, from: 12 } } }));
+    expect(moved.scale).toBe(before.scale);
+    expect(moved.strings).toBe(before.strings);
+    expect(moved.bridge).not.toBe(before.bridge);
+    expect(moved.bridge).not.toEqual(before.bridge);
+  });
+
+  it('nothing wrong: the same project derives alike in a fresh one', () => {
+    derive(steelWith({ instrument: { frets: { bodyJoin: 12 } } }));
+    expect(derive(steelProject)).toEqual(createDerive()(steelProject));
+  });
+});

@@ -1,0 +1,148 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { createDerive } from '../../../src/core/derive/createDerive';
+import { allFields } from '../../../src/core/document/fieldAt';
+import { fieldValue, withFieldValue } from '../../../src/core/document/fieldValue';
+import type { Project } from '../../../src/core/document/types';
+import { validateProject } from '../../../src/core/document/validateProject';
+import { demoProject } from '../../../src/core/kinds/demo';
+import { KINDS, stringsOfSet } from '../../../src/core/kinds/kinds';
+import { STRING_SETS } from '../../../src/core/kinds/stringSets';
+import { usualBridge, usualPins } from '../../../src/core/kinds/usualBridge';
+import { valueFor } from '../derive/randomProject';
+import { valueOf as answerOf } from '../document/valueOf';
+
+const NOW = '2026-01-02T03:04:05Z';
+const starts: readonly (readonly [string, Project])[] = [
+  ...KINDS.map(({ name, make }) => [name, make('p7', NOW)] as const),
+  ['the demo', demoProject('p7', NOW)],
+];
+const kind = (id: string): Project => {
+  const found = KINDS.find((each) => each.id === id);
+  if (found === undefined) throw new Error(`There is no kind ${id}.`);
+  return found.make('p7', NOW);
+};
+const INCH = 25.4;
+
+describe.each(starts)('%s', (_, project) => {
+  it('is valid, derives whole, and has nothing wrong', () => {
+    expect(validateProject(project)).toEqual([]);
+    const derived = createDerive()(project);
+    expect(derived.issues).toEqual([]);
+    expect(derived.checks.length).toBeGreaterThan(2);
+    expect(derived.checks.filter(({ verdict }) => verdict !== 'good')).toEqual([]);
+  });
+
+  it('is a new project of its own id and time, and survives being written down', () => {
+    expect(project).toMatchObject({ format: 'saddlemark-project', version: 1, id: 'p7', revision: 0 });
+    expect([project.about.created, project.about.changed]).toEqual([NOW, NOW]);
+    expect(JSON.parse(JSON.stringify(project))).toEqual(project);
+  });
+
+  it('stays valid over 40 edits in any order', () => {
+    const fields = allFields(project).filter(({ path }) => {
+      const absent = path.startsWith('bridge.pins.') && project.bridge.pins === null;
+      return !absent && path !== 'bridge.outline.shape';
+    });
+    const edit = fc.constantFrom(...fields).chain((field) => fc.tuple(fc.constant(field), valueFor(field)));
+    fc.assert(
+      fc.property(fc.array(edit, { minLength: 40, maxLength: 40 }), (edits) => {
+        const edited = edits.reduce((now, [field, value]) => withFieldValue(now, field.path, value), project);
+        expect(validateProject(edited)).toEqual([]);
+        // The last edit of a slot's width is what it holds.
+        const widths = edits.filter(([{ path }]) => path === 'bridge.slot.width');
+        expect(fieldValue(edited, 'bridge.slot.width')).toBe(widths.at(-1)?.[1] ?? project.bridge.slot.width);
+      }),
+      { seed: 19, numRuns: 40 },
+    );
+  });
+});
+
+describe('figures that kinds start from', () => {
+  // Sources: sillars.com (pins 2 3/16 in, 3/8 in behind the slot, drill 3/16), premierguitar.com (slot 1/8 in),
+  // pegasusguitars.com (locating holes 1/16 in), larryeubanks.blogspot.com (1/16 and 5/32 in); 6 × 1 in from memory.
+  it('steel-string', () => {
+    const { bridge, compensation } = kind('steel-string');
+    expect(bridge.outline.shape).toBe('belly');
+    expect(bridge.outline.parameters).toMatchObject({ length: 152.4, wing: 25.4 });
+    expect(bridge.pins?.spread).toBeCloseTo(55.5625, 9);
+    expect(bridge.pins?.from).toBeCloseTo(9.525, 9);
+    expect(bridge.pins?.hole).toBeCloseTo(4.7625, 9);
+    expect(bridge.slot.width).toBeCloseTo(3.175, 9);
+    expect(bridge.locating.drill).toBeCloseTo(1.5875, 9);
+    expect(compensation.rule).toMatchObject({ treble: 1.5875, bass: 3.96875, reach: 'break-point' });
+  });
+
+  // 327.0 from the 12th fret to the slot front on 650 (652.00), spread 57 to 60, no pins, wings 185 to 195 × 27 to 30.
+  it('classical', () => {
+    const project = kind('classical');
+    expect(project.bridge.pins).toBeNull();
+    expect(answerOf(createDerive()(project).slot).front).toBeCloseTo(652, 9);
+    const { length = 0, full = 0 } = project.bridge.outline.parameters;
+    expect(length >= 185 && length <= 195 && full >= 27 && full <= 30).toBe(true);
+    expect(project.instrument.spread.own).toBeGreaterThanOrEqual(57);
+    expect(project.instrument.spread.own).toBeLessThanOrEqual(60);
+  });
+
+  // 3 × 3/4 in: theamateurluthier.com; 1/8 in to the leading edge: ukuleleguild.tripod.com, so 432 + 3.175.
+  it('tenor ukulele', () => {
+    const project = kind('tenor-ukulele');
+    expect(project.bridge.outline.parameters).toMatchObject({ length: 76.2, full: 19.05 });
+    expect(answerOf(createDerive()(project).slot).front).toBeCloseTo(435.175, 9);
+    expect(project.strings).toHaveLength(4);
+  });
+
+  // Three readings about 316 make 632; board as in the bench case of squaring.
+  it('the demo is measured, not assumed', () => {
+    const project = demoProject('p7', NOW);
+    const scale = answerOf(createDerive()(project).scale);
+    expect(scale.scaleLength).toBeCloseTo(632, 9);
+    expect([scale.from, scale.readings]).toEqual(['readings', 3]);
+    expect(project.instrument.widths).toEqual({ nut: 46, twelfth: 57 });
+  });
+});
+
+describe('string sets', () => {
+  it('have diameters and a source, and make strings with ids of their own', () => {
+    for (const { id, source, strings } of STRING_SETS) {
+      expect(source).not.toBe('');
+      const made = stringsOfSet(id);
+      expect(made.map((string) => string.id)).toEqual(strings.map((_, index) => `s${index + 1}`));
+      for (const { diameter } of made) {
+        expect(diameter).toBeGreaterThan(0.2);
+        expect(diameter).toBeLessThan(1.6);
+      }
+    }
+    expect(new Set(STRING_SETS.map(({ id }) => id)).size).toBe(STRING_SETS.length);
+  });
+
+  // A set is called by its first and last gauge in thousandths of an inch: common practice.
+  it.each(['steel-10-47', 'steel-11-52', 'steel-12-53', 'steel-13-56'])('%s is called by its outer gauges', (id) => {
+    const [, first, last] = id.split('-').map(Number);
+    const made = stringsOfSet(id);
+    expect(((made[0]?.diameter ?? 0) / INCH) * 1000).toBeCloseTo(first ?? 0, 9);
+    expect(((made[5]?.diameter ?? 0) / INCH) * 1000).toBeCloseTo(last ?? 0, 9);
+  });
+
+  it('is empty when there is no such set', () => expect(stringsOfSet('none')).toEqual([]));
+});
+
+describe('usualBridge', () => {
+  it.each(['belly', 'tie-block', 'small-ukulele'] as const)(
+    '%s stands on a plain instrument without a word',
+    (shape) => {
+      const project = { ...kind('steel-string'), bridge: usualBridge(shape) };
+      expect(validateProject(project)).toEqual([]);
+      expect(createDerive()(project).issues).toEqual([]);
+    },
+  );
+
+  it('usualPins spread as the strings do', () => {
+    expect(usualPins(54)).toEqual({
+      from: expect.closeTo(9.525, 9),
+      spread: 54,
+      row: 'parallel',
+      hole: expect.closeTo(4.7625, 9),
+    });
+  });
+});
