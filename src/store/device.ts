@@ -1,0 +1,45 @@
+import { PAPERS } from '../core/sheets/papers';
+import type { LengthStyle } from '../core/units/formatLength';
+import type { Device } from './types';
+
+const DEFAULT_DEVICE: Device = {
+  units: 'mm',
+  millimetreDecimals: 1,
+  inches: 64,
+  station: 'measure',
+  paper: PAPERS[0]?.id ?? '',
+};
+
+const ALLOWED: { readonly [Key in keyof Device]: readonly unknown[] } = {
+  units: ['mm', 'in'],
+  millimetreDecimals: [1, 2],
+  inches: [16, 32, 64, 'decimal'],
+  station: ['measure', 'draw', 'print'],
+  paper: PAPERS.map(({ id }) => id),
+};
+
+/** Device settings from kept text; whatever is missing or not allowed takes its default. */
+export const readDevice = (text: string | null): Device => {
+  let kept: unknown;
+  try {
+    kept = JSON.parse(text ?? '');
+  } catch {
+    return DEFAULT_DEVICE;
+  }
+  if (typeof kept !== 'object' || kept === null) return DEFAULT_DEVICE;
+  const allowed = Object.entries(kept).filter(([key, value]) => {
+    const values = Object.hasOwn(ALLOWED, key) ? ALLOWED[key as keyof Device] : [];
+    return values.includes(value);
+  });
+  return { ...DEFAULT_DEVICE, ...Object.fromEntries(allowed) };
+};
+
+/** How this device writes lengths. */
+export const lengthStyle = ({
+  units,
+  millimetreDecimals,
+  inches,
+}: Pick<Device, 'units' | 'millimetreDecimals' | 'inches'>): LengthStyle => {
+  if (units === 'mm') return { unit: 'mm', decimals: millimetreDecimals };
+  return inches === 'decimal' ? { unit: 'in', decimals: 3 } : { unit: 'in', denominator: inches };
+};

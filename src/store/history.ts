@@ -1,0 +1,37 @@
+import type { Project } from '../core/document/types';
+
+/** One change that can be undone; label names it for people: "Nut width 44.5". */
+export interface Step {
+  readonly before: Project;
+  readonly after: Project;
+  readonly label: string;
+}
+
+export interface History {
+  readonly past: readonly Step[];
+  /** What was undone, next to redo last. */
+  readonly future: readonly Step[];
+}
+
+export const EMPTY_HISTORY: History = { past: [], future: [] };
+
+/** Far more than an afternoon's work; steps share what they did not change, so each costs little. */
+const MOST_STEPS = 500;
+
+/** The history with one more step; what was undone before is gone. */
+export const recordStep = (history: History, step: Step): History => ({
+  past: [...history.past, step].slice(-MOST_STEPS),
+  future: [],
+});
+
+/** The history one step back, and that step; null when there is none. */
+export const stepBack = ({ past, future }: History): { readonly history: History; readonly step: Step } | null => {
+  const step = past.at(-1);
+  return step === undefined ? null : { step, history: { past: past.slice(0, -1), future: [...future, step] } };
+};
+
+/** The history one step forward again, and that step; null when there is none. */
+export const stepForward = ({ past, future }: History): { readonly history: History; readonly step: Step } | null => {
+  const step = future.at(-1);
+  return step === undefined ? null : { step, history: { past: [...past, step], future: future.slice(0, -1) } };
+};

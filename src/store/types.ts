@@ -1,0 +1,46 @@
+import type { Derived } from '../core/derive/types';
+import type { Project } from '../core/document/types';
+import type { Item, PartName } from '../core/drawing/types';
+import type { History } from './history';
+
+export type Station = 'measure' | 'draw' | 'print';
+
+/** How lengths are written on this screen; each unit keeps its own style. */
+export interface Device {
+  readonly units: 'mm' | 'in';
+  readonly millimetreDecimals: 1 | 2;
+  /** A denominator, or 'decimal' for thousandths of an inch. */
+  readonly inches: 16 | 32 | 64 | 'decimal';
+  readonly station: Station;
+  /** Id of the paper in the printer. */
+  readonly paper: string;
+}
+
+/** What the maker is told. count rises with each message, so that the same words are announced again. */
+export interface Message {
+  readonly kind: 'status' | 'alert';
+  readonly text: string;
+  readonly count: number;
+}
+
+export interface AppState {
+  readonly project: Project;
+  /** Everything computed from the project, and its display list; always in step with it. */
+  readonly derived: Derived;
+  readonly drawing: readonly Item[];
+  readonly history: History;
+  readonly device: Device;
+  readonly selection: PartName | null;
+  /** Screen pixels to a millimetre, as the drawing is seen now; 0 before it is mounted. */
+  readonly zoom: number;
+  /** The project as it was last saved to a file or opened from one. */
+  readonly saved: Project | null;
+  readonly message: Message;
+}
+
+/** Keeps the device's settings from one visit to the next. */
+export interface DeviceMemory {
+  /** null when nothing was kept. */
+  read(): string | null;
+  write(text: string): void;
+}

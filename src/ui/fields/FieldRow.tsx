@@ -1,0 +1,63 @@
+import { fieldAt } from '../../core/document/fieldAt';
+import type { Field } from '../../core/document/fieldTypes';
+import { type FieldValue, fieldValue } from '../../core/document/fieldValue';
+import { fieldText } from '../../store/fieldText';
+import { useServices } from '../services';
+import { useLengths } from '../useLengths';
+import { useStore } from '../useStore';
+import { readField } from './readField';
+import { SelectRow } from './SelectRow';
+import { TextBox } from './TextBox';
+
+interface FieldRowProps {
+  readonly path: string;
+  /** Shown in place of the saved value, when that is not what counts. */
+  readonly instead?: number | undefined;
+  readonly note?: string | undefined;
+}
+
+/** What is read out with a field. */
+const aboutField = ({ help, source }: Field): string => (source === undefined ? help : `${help} Source: ${source}.`);
+
+/** One field of the project: its row of the field table as a box or a select. Nothing where the project has no such field. */
+export function FieldRow({ path, instead, note }: FieldRowProps) {
+  const { actions } = useServices().store;
+  const project = useStore((state) => state.project);
+  const { style } = useLengths();
+  const field = fieldAt(project, path);
+  if (field === null) return null;
+  const value: FieldValue = instead ?? fieldValue(project, path);
+
+  if (field.kind === 'choice')
+    return (
+      <SelectRow
+        label={field.label}
+        path={path}
+        about={aboutField(field)}
+        value={String(value)}
+        choices={field.choices}
+        choose={(chosen) => actions.setField(path, chosen)}
+      />
+    );
+
+  const shown = fieldText(field, value, style);
+  const take = (text: string): string | null => {
+    // The text as it stood stands for the exact value, which the box may show rounded.
+    const read = text === shown ? { ok: true as const, value } : readField(field, text, style.unit);
+    const issues = read.ok ? actions.setField(path, read.value) : read.issues;
+    return issues[0]?.message ?? null;
+  };
+  const unit = field.kind === 'length' ? style.unit : field.kind === 'number' ? (field.unit.split(' ')[0] ?? '') : '';
+  return (
+    <TextBox
+      label={field.label}
+      path={path}
+      shown={shown}
+      unit={unit}
+      about={aboutField(field)}
+      decimal={field.kind !== 'text'}
+      note={note}
+      take={take}
+    />
+  );
+}

@@ -1,0 +1,24 @@
+import { PagePreview } from './PagePreview';
+import { useSheet } from './useSheet';
+
+/** The pages as they will print. */
+export function PrintPages() {
+  const sheet = useSheet();
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: pages larger than the view are scrolled by keys
+    <section className="pages" aria-label="Pages" tabIndex={0}>
+      {sheet.ok ? (
+        sheet.value.pages.map((page, index) => (
+          <figure key={page.items[0]?.id ?? index}>
+            <PagePreview page={page} label={`Page ${index + 1} of ${sheet.value.pages.length}: ${sheet.value.title}`} />
+            <figcaption>
+              Page {index + 1} of {sheet.value.pages.length}
+            </figcaption>
+          </figure>
+        ))
+      ) : (
+        <p className="not-yet">{sheet.issues.map(({ message }) => message).join(' ')}</p>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,82 @@
+import { PAPERS } from '../../core/sheets/papers';
+import { missingCharacters } from '../../core/text/missingCharacters';
+import { FieldGroup } from '../fields/FieldGroup';
+import { SelectRow } from '../fields/SelectRow';
+import { useServices } from '../services';
+import { useLengths } from '../useLengths';
+import { useStore } from '../useStore';
+import { useSheet } from './useSheet';
+
+/** The paper, what will be on it and how to print it true. */
+export function PrintStation() {
+  const { actions } = useServices().store;
+  const paper = useStore((state) => state.device.paper);
+  const inches = useStore((state) => state.device.units === 'in');
+  const sheet = useSheet();
+  const { style } = useLengths();
+  const side = style.unit === 'in' ? '4 in' : '100 mm';
+  return (
+    <div className="field-panel">
+      <div className="field-groups">
+        <FieldGroup title="Sheet">
+          <SelectRow
+            label="Paper"
+            value={paper}
+            choices={PAPERS.map(({ id, name }) => ({ value: id, label: name }))}
+            choose={(chosen) => actions.setDevice({ paper: chosen })}
+          />
+          {sheet.ok ? (
+            <p className="sheet-count">
+              <strong>{sheet.value.pages.length === 1 ? '1 page' : `${sheet.value.pages.length} pages`}</strong>
+              {(sheet.value.pages[0]?.width ?? 0) > (sheet.value.pages[0]?.height ?? 0) ? ', on its side' : ', upright'}
+            </p>
+          ) : (
+            sheet.issues.map(({ code, message }) => (
+              <p key={code} className="field-wrong">
+                {message}
+              </p>
+            ))
+          )}
+          <NotPrintable />
+        </FieldGroup>
+        <FieldGroup title="On the sheet">
+          <ul className="plain">
+            <li>The bridge at true size, with slot, pins and locating pins.</li>
+            <li>The square line, with its distance from the nut and from the 12th fret.</li>
+            <li>Outer strings, board edges and octave line, to lie over the real ones.</li>
+            <li>Corner windows, cut out to carry the bridge to tape.</li>
+            <li>A {inches ? '4 in' : '100 mm'} square and long lines both ways, to prove the print.</li>
+          </ul>
+        </FieldGroup>
+        <FieldGroup title="Print at 100 %">
+          <ol className="plain">
+            <li>Download the PDF and print it from a PDF reader.</li>
+            <li>
+              Choose “Actual size” or 100 %. Turn off Fit, Shrink and Scale to fit; a reader may remember an old
+              setting.
+            </li>
+            <li>Choose the paper named here, in reader and printer alike.</li>
+            <li>Lay a steel rule on the square: {side} both ways, or do not use the sheet.</li>
+          </ol>
+        </FieldGroup>
+        <FieldGroup title="Before you drill">
+          <ul className="plain">
+            <li>
+              Paper carries shape; steel carries length. Set the square line by rule from the frets, never by paper.
+            </li>
+            <li>Read every distance again with the bridge taped in place.</li>
+            <li>Find the braces from inside before any hole.</li>
+          </ul>
+        </FieldGroup>
+      </div>
+    </div>
+  );
+}
+
+/** Names the characters that the printed font lacks. */
+function NotPrintable() {
+  const { name } = useStore((state) => state.project.about);
+  const missing = missingCharacters(name);
+  if (missing.length === 0) return null;
+  return <p className="field-caution">The printed font lacks {missing.join(' ')}: a box stands in its place.</p>;
+}

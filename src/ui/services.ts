@@ -1,0 +1,26 @@
+import { createContext, useContext } from 'react';
+import type { Project } from '../core/document/types';
+import type { Clock, DrawingSurface, Files, NewId, Workshop } from '../core/ports';
+import type { Result } from '../core/result';
+import type { Store } from '../store/createStore';
+
+/** What the screen is handed at the start; heavy parts come when first asked for. */
+export interface Services {
+  readonly store: Store;
+  readonly clock: Clock;
+  readonly newId: NewId;
+  readonly files: Files;
+  /** Projects to and from the text of a file. */
+  readonly codec: () => Promise<{ encode(project: Project): string; decode(text: string): Result<Project> }>;
+  readonly surface: () => Promise<DrawingSurface<HTMLElement>>;
+  readonly workshop: () => Promise<Workshop>;
+}
+
+export const ServicesContext = createContext<Services | null>(null);
+
+/** The services that the screen was started with. */
+export const useServices = (): Services => {
+  const services = useContext(ServicesContext);
+  if (services === null) throw new Error('The screen was started without its services.');
+  return services;
+};

@@ -1,0 +1,24 @@
+import { useMemo } from 'react';
+import type { LengthStyle } from '../core/units/formatLength';
+import { formatLength } from '../core/units/formatLength';
+import { showLength } from '../core/units/showLength';
+import { lengthStyle } from '../store/device';
+import { useStore } from './useStore';
+
+/** Lengths as this maker reads them. */
+export interface Lengths {
+  readonly style: LengthStyle;
+  /** "634.80" */
+  bare(mm: number): string;
+  /** "634.80 mm" */
+  withUnit(mm: number): string;
+}
+
+/** Writes lengths in the unit and style of this device. */
+export const useLengths = (): Lengths => {
+  const device = useStore((state) => state.device);
+  return useMemo(() => {
+    const style = lengthStyle(device);
+    return { style, bare: (mm) => formatLength(mm, style), withUnit: (mm) => showLength(mm, style) };
+  }, [device]);
+};

@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest';
+import { demoProject } from '../../src/core/kinds/demo';
+import { KINDS } from '../../src/core/kinds/kinds';
+import { expectReversible } from './expectReversible';
+import { MORNING, NOON, startStore } from './startStore';
+
+const demo = demoProject('test', MORNING);
+const classical = KINDS[1]?.make('test', MORNING) ?? demo;
+
+describe('setField', () => {
+  it('changes one figure, names the step with it and stamps the change', () => {
+    const after = expectReversible('Nut width 44.5', ({ setField }) => setField('instrument.widths.nut', 44.5));
+    expect(after.instrument.widths).toEqual({ nut: 44.5, twelfth: demo.instrument.widths.twelfth });
+    expect(after.about.changed).toBe(NOON);
+  });
+
+  it('lets a typed scale length set the readings aside, and keeps them', () => {
+    const after = expectReversible('Scale length 645.0', ({ setField }) => setField('instrument.scale.entered', 645));
+    expect(after.instrument.scale).toEqual({ ...demo.instrument.scale, from: 'entered', entered: 645 });
+  });
+
+  it("keeps a string's own compensation", () => {
+    const after = expectReversible('Compensation, string 2 (B) 2.5', ({ setField }) =>
+      setField('compensation.own.s2', 2.5),
+    );
+    expect(after.compensation.own).toEqual({ s2: 2.5 });
+  });
+
+  it('names a choice by its word', () => {
+    expectReversible('Slot ends: square', ({ setField }) => setField('bridge.slot.ends', 'square'));
+  });
+
+  it('refuses what the field does not allow, says what it does, and changes nothing', () => {
+    const { store } = startStore();
+    const before = store.getState().project;
+    const issues = store.actions.setField('instrument.widths.nut', 300);
+    expect(issues.map(({ message }) => message)).toEqual(['Nut width goes from 20.00 mm to 90.00 mm.']);
+    store.actions.setDevice({ units: 'in' });
+    // 20 / 25.4 = 0.787 = 50.4/64, reduced 25/32; 90 / 25.4 = 3.543 = 3 34.8/64: hand arithmetic.
+    expect(store.actions.setField('instrument.widths.nut', 300)[0]?.message).toBe(
+      'Nut width goes from 25/32″ to 3 35/64″.',
+    );
+    expect(store.getState().project).toBe(before);
+    expect(store.getState().history.past).toEqual([]);
+  });
+
+  it('refuses a field that the project does not have, such as pins on a tie-block', () => {
+    const { store } = startStore(null, classical);
+    expect(store.actions.setField('bridge.pins.spread', 55)[0]?.code).toBe('field.unknown');
+    expect(store.actions.setField('about.__proto__', 'x')[0]?.code).toBe('field.unknown');
+  });
+
+  it('leaves no step when the value is the same', () => {
+    const { store } = startStore();
+    expect(store.actions.setField('instrument.widths.nut', demo.instrument.widths.nut)).toEqual([]);
+    expect(store.getState().history.past).toEqual([]);
+    expect(store.getState().project.revision).toBe(0);
+  });
+});
+
+describe('the other commands', () => {
+  it('setHand changes the hand alone', () => {
+    const after = expectReversible('Hand: left', ({ setHand }) => setHand('left'));
+    expect(after.instrument).toEqual({ ...demo.instrument, hand: 'left' });
+  });
+
+  it('chooseStringSet brings the strings and keeps own compensation of strings that stay', () => {
+    const start = { ...demo, compensation: { ...demo.compensation, own: { s1: 1, s6: 4 } } };
+    const after = expectReversible(
+      'String set: Tenor ukulele, high G',
+      ({ chooseStringSet }) => chooseStringSet('ukulele-tenor'),
+      start,
+    );
+    expect(after.strings.map(({ name }) => name)).toEqual(['A', 'E', 'C', 'G']);
+    expect(after.compensation.own).toEqual({ s1: 1 });
+  });
+
+  it('chooseShape brings the usual dimensions and keeps what follows the saddle', () => {
+    const slot = { ...demo.bridge.slot, width: 2.4, ends: 'square' as const, crown: 0.3 };
+    const start = { ...demo, bridge: { ...demo.bridge, slot } };
+    const after = expectReversible('Bridge shape: tie block', ({ chooseShape }) => chooseShape('tie-block'), start);
+    expect(after.bridge.outline.shape).toBe('tie-block');
+    expect(after.bridge.outline.parameters).toHaveProperty('block');
+    expect(after.bridge.slot).toMatchObject({ width: 2.4, ends: 'square', crown: 0.3 });
+    expect(after.bridge.slot.length).not.toBe(slot.length);
+  });
+
+  it('choosePins takes pins away and moves locating pins out of their holes', () => {
+    const locating = { ...demo.bridge.locating, site: 'outer-pin-holes' as const };
+    const start = { ...demo, bridge: { ...demo.bridge, locating } };
+    const after = expectReversible('Bridge pins: without', ({ choosePins }) => choosePins(false), start);
+    expect(after.bridge.pins).toBeNull();
+    expect(after.bridge.locating.site).toBe('slot-ends');
+  });
+
+  it('choosePins gives pins as wide apart as the strings', () => {
+    const after = expectReversible('Bridge pins: with', ({ choosePins }) => choosePins(true), classical);
+    expect(after.bridge.pins?.spread).toBe(classical.instrument.spread.own);
+  });
+
+  it('an unknown string set changes nothing', () => {
+    const { store } = startStore();
+    store.actions.chooseStringSet('no such set');
+    expect(store.getState().history.past).toEqual([]);
+  });
+});
