@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
-import { openWorkbench } from './workbench';
+import { openWorkbench, type } from './workbench';
 
 /** What axe finds, by all of its rules or by some. */
 const violations = async (page: Page, rules?: string[]): Promise<readonly string[]> => {
@@ -36,6 +36,31 @@ for (const station of ['Measure', 'Draw', 'Print']) {
     expect(await violations(page, ['color-contrast'])).toEqual([]);
   });
 }
+
+/** Opens everything that stands behind a "more", and what is in it in turn. */
+const openAll = async (page: Page): Promise<void> => {
+  const closed = page.locator('details.more:not([open]) > summary');
+  while ((await closed.count()) > 0) await closed.first().click();
+  await expect(page.getByText('One moment')).toHaveCount(0);
+};
+
+for (const colorScheme of ['light', 'dark'] as const)
+  test(`Measure with everything open has no fault that axe finds, ${colorScheme}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme });
+    await openWorkbench(page);
+    await type(page, 'Straightedge to bridge top', '-3');
+    await page.getByRole('radio', { name: 'Strings', exact: true }).check();
+    await openAll(page);
+    await page.getByRole('combobox', { name: 'The nut' }).selectOption({ label: 'may move too' });
+    await type(page, 'To the break point, treble', '640');
+    await type(page, 'To the break point, bass', '641');
+    await expect(page.getByText('Move the bridge:')).toBeVisible();
+    for (const picture of ['Compensation', 'Cents by fret']) {
+      await page.getByRole('radio', { name: picture, exact: true }).check();
+      await expect(page.getByRole('region', { name: 'Pictures' }).getByRole('img')).toBeVisible();
+      expect(await violations(page)).toEqual([]);
+    }
+  });
 
 test('the dialog New has no fault that axe finds', async ({ page }) => {
   await openWorkbench(page);

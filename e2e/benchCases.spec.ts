@@ -1,15 +1,13 @@
 import { expect, type Page, test } from '@playwright/test';
 import { LEFT_645, READ_IN_64THS, SQUARE_632, TIE_BLOCK_650, ZERO_FRET_628 } from '../test/reference/bench';
-import { distancesFrom, figure, openWorkbench, type } from './workbench';
-
-const begin = async (page: Page, kind: string): Promise<void> => {
-  await page.getByRole('button', { name: 'New', exact: true }).click();
-  await page.getByRole('dialog').getByRole('button', { name: kind }).click();
-};
+import { begin, distancesFrom, figure, openWorkbench, showHundredths, type } from './workbench';
 
 const station = (page: Page, name: string): Promise<void> => page.getByRole('tab', { name }).click();
 
-test.beforeEach(async ({ page }) => openWorkbench(page));
+test.beforeEach(async ({ page }) => {
+  await openWorkbench(page);
+  await showHundredths(page);
+});
 
 test('left hand, 645, 1/16 and 5/32: break points, slot front and slant', async ({ page }) => {
   await begin(page, 'Steel-string guitar');
@@ -21,9 +19,9 @@ test('left hand, 645, 1/16 and 5/32: break points, slot front and slant', async 
   await station(page, 'Draw');
   await type(page, 'Slot width', '3.175');
   const { breakPoints, slotFront, slantDegrees } = LEFT_645;
-  await expect(figure(page, 'Break point, treble E')).toHaveText(breakPoints.treble.toFixed(2));
+  await expect(figure(page, 'Break point, treble E4')).toHaveText(breakPoints.treble.toFixed(2));
   await expect(figure(page, 'Break point, centre')).toHaveText(breakPoints.centre.toFixed(2));
-  await expect(figure(page, 'Break point, bass E')).toHaveText(breakPoints.bass.toFixed(2));
+  await expect(figure(page, 'Break point, bass E2')).toHaveText(breakPoints.bass.toFixed(2));
   await expect(figure(page, 'Slot front, centre')).toHaveText(slotFront.toFixed(2));
   // 2.525° lies on the edge between 2.52 and 2.53.
   const slant = Number.parseFloat((await figure(page, 'Slant').textContent()) ?? '');
@@ -60,6 +58,10 @@ test('three readings in 64ths', async ({ page }) => {
     await type(page, `Nut to 12th fret, ${name} reading`, text);
   const box = page.getByRole('textbox', { name: 'Scale length', exact: true });
   await expect(box).toHaveValue('25 25/64');
+  // 25.39583 + 0.150 = 25.54583 in: 0.54583 × 64 = 34.9, so 35/64.
+  await type(page, 'Compensation, treble', '0.150');
+  await type(page, 'Compensation, bass', '0.150');
+  await expect(figure(page, 'Break point, centre')).toHaveText('25 35/64');
   await page.getByRole('radio', { name: 'mm', exact: true }).check();
   await expect(box).toHaveValue(READ_IN_64THS.scale.toFixed(3));
 });

@@ -131,6 +131,10 @@ test('a chosen part leaves no trace in the saved file', async ({ page }) => {
     'instrument',
     'strings',
     'setup',
+    'height',
+    'audit',
+    'doubts',
+    'limits',
     'compensation',
     'bridge',
   ]);

@@ -1,31 +1,7 @@
 import { readFile } from 'node:fs/promises';
-import { expect, type Page, test } from '@playwright/test';
-import { figure, openWorkbench, readPdfOf, statusOf } from './workbench';
-
-/** What the element that has the focus is called, and what it is. */
-const focused = (page: Page): Promise<string> =>
-  page.evaluate(() => {
-    const element = document.activeElement;
-    if (!(element instanceof HTMLElement)) return '';
-    const labels = 'labels' in element ? [...((element as HTMLInputElement).labels ?? [])] : [];
-    return (element.getAttribute('aria-label') ?? labels[0]?.textContent ?? element.textContent ?? '').trim();
-  });
-
-/** Presses Tab (or Shift+Tab) until the focus stands on this name. */
-const tabTo = async (page: Page, name: string, key: 'Tab' | 'Shift+Tab' = 'Tab'): Promise<void> => {
-  for (let presses = 0; presses < 150; presses += 1) {
-    await page.keyboard.press(key);
-    if ((await focused(page)) === name) return;
-  }
-  throw new Error(`Tab never reached "${name}".`);
-};
-
-const typeOver = async (page: Page, name: string, text: string): Promise<void> => {
-  await tabTo(page, name);
-  await page.keyboard.press('Control+A');
-  await page.keyboard.type(text);
-  await page.keyboard.press('Enter');
-};
+import { expect, test } from '@playwright/test';
+import { tabTo, typeOver } from './keys';
+import { figure, openWorkbench, readPdfOf, rowsOf, statusOf } from './workbench';
 
 test('the same journey with the keyboard alone', async ({ page }) => {
   await openWorkbench(page);
@@ -44,6 +20,8 @@ test('the same journey with the keyboard alone', async ({ page }) => {
     ['Nut to 12th fret, 3rd reading', '12 45/64 in'],
   ] as const)
     await typeOver(page, name, text);
+  await tabTo(page, 'Figures to');
+  await keyboard.press('ArrowUp');
   // Twice the mean of 12.703125, 12.6875 and 12.703125 in is 25.39583 in, 645.054 mm.
   await expect(figure(page, 'Octave line')).toHaveText('645.05');
 
@@ -76,8 +54,8 @@ test('the same journey with the keyboard alone', async ({ page }) => {
 
   await test.step('a string set is chosen', async () => {
     await tabTo(page, 'String set');
-    await keyboard.type('Steel .013');
-    await expect(statusOf(page)).toHaveText('String set: Steel .013 to .056');
+    await keyboard.type('Steel, bronze-wound, 13');
+    await expect(statusOf(page)).toHaveText('String set: Steel, bronze-wound, 13-56');
   });
 
   await test.step('the hand and the units', async () => {
@@ -130,5 +108,50 @@ test('the same journey with the keyboard alone', async ({ page }) => {
     expect(saved.instrument.hand).toBe('left');
     // 3/32 in
     expect(saved.bridge.slot.width).toBeCloseTo(2.38125, 9);
+  });
+});
+
+test('compensation by strings, its doubt and its pictures with the keyboard alone', async ({ page }) => {
+  await openWorkbench(page);
+  const { keyboard } = page;
+
+  await test.step('a group is gone to at once', async () => {
+    await tabTo(page, 'Compensation');
+    await keyboard.press('Enter');
+    await expect(page.locator('#group-compensation')).toBeFocused();
+  });
+  await test.step('the radio buttons are one stop, moved by arrows', async () => {
+    await tabTo(page, 'Rule of thumb');
+    await keyboard.press('ArrowDown');
+    await expect(page.getByRole('radio', { name: 'Strings' })).toBeChecked();
+    await expect(statusOf(page)).toHaveText('Compensation by: strings');
+  });
+  await test.step('what stands behind "more" opens, and its fields are typed in', async () => {
+    await tabTo(page, 'Frets, saddle line, slotted bridge, finger');
+    await keyboard.press('Enter');
+    await tabTo(page, 'In tune over');
+    await keyboard.type('the 12th');
+    await expect(statusOf(page)).toHaveText('In tune over: the 12th fret alone');
+    await typeOver(page, 'Slant of a slotted bridge', '3');
+    await expect(figure(page, 'Slant')).toContainText('3.00°');
+    await typeOver(page, 'Slant of a slotted bridge', '');
+    await expect(figure(page, 'Slant')).not.toContainText('3.00°');
+  });
+  await test.step('a doubt is changed and every mark is surer', async () => {
+    await tabTo(page, 'Each string, doubts, sampling');
+    await keyboard.press('Enter');
+    await tabTo(page, 'How far each figure may be off');
+    const before = await rowsOf(page, 'What each mark is worth');
+    await keyboard.press('Enter');
+    await typeOver(page, 'Doubt of core', '0');
+    const after = await rowsOf(page, 'What each mark is worth');
+    for (const [name, [doubt]] of Object.entries(after)) expect(Number(doubt)).toBeLessThan(Number(before[name]?.[0]));
+  });
+  await test.step('the pictures are radio buttons too', async () => {
+    await tabTo(page, 'Bridge');
+    await keyboard.press('ArrowRight');
+    await expect(page.getByRole('img', { name: /^Compensation by string/ })).toBeVisible();
+    await keyboard.press('ArrowRight');
+    await expect(page.getByRole('img', { name: /^Cents by string and fret/ })).toBeVisible();
   });
 });

@@ -1,11 +1,15 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from '@playwright/test';
-import { alertOf, figure, openWorkbench, readPdfOf, statusOf, type } from './workbench';
+import { alertOf, begin, figure, openWorkbench, readPdfOf, showHundredths, statusOf, type } from './workbench';
 
 test('a maker types an instrument, reads the numbers, prints and saves, by mouse', async ({ page }) => {
   await openWorkbench(page);
-  await page.getByRole('button', { name: 'New', exact: true }).click();
-  await page.getByRole('dialog').getByRole('button', { name: 'Steel-string guitar' }).click();
+  await begin(page, 'Steel-string guitar');
+  await test.step('figures come to a tenth until more is asked', async () => {
+    await expect(figure(page, 'Octave line')).toHaveText('645.0');
+    await showHundredths(page);
+    await expect(figure(page, 'Octave line')).toHaveText('645.00');
+  });
   await type(page, 'Name', 'Larch 3');
   await type(page, 'Scale length', '645');
   await type(page, 'String spacing at saddle, outer', '54');
@@ -16,7 +20,7 @@ test('a maker types an instrument, reads the numbers, prints and saves, by mouse
 
   await test.step('the hand changes no figure and can be undone', async () => {
     await page.getByRole('radio', { name: 'Left', exact: true }).check();
-    await expect(figure(page, 'Break point, treble E')).toHaveText('646.59');
+    await expect(figure(page, 'Break point, treble E4')).toHaveText('646.59');
     await expect(statusOf(page)).toHaveText('Hand: left');
     await expect(page.getByRole('button', { name: 'Undo', exact: true })).toHaveAttribute('title', 'Undo: Hand: left');
     await page.getByRole('button', { name: 'Undo', exact: true }).click();
@@ -115,7 +119,7 @@ test('wrong text stays as typed beside its message, and the drawing keeps the la
     ['abc', '“abc” is not a length'],
     ['', 'Type a length'],
     ['1,234', '1,234 can mean two lengths'],
-    ['400', 'Nut width goes from 20.00 mm to 90.00 mm.'],
+    ['400', 'Nut width goes from 20.0 mm to 90.0 mm.'],
     ['44.', 'Type the decimals after the point.'],
   ] as const) {
     await box.fill(text);

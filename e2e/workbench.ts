@@ -19,6 +19,31 @@ export const type = async (page: Page, name: string, text: string): Promise<void
   await box.press('Enter');
 };
 
+/** Asks for figures to a hundredth of a millimetre; the screen starts with a tenth. */
+export const showHundredths = async (page: Page): Promise<void> => {
+  await page.getByRole('combobox', { name: 'Figures to' }).selectOption({ label: '0.01 mm' });
+};
+
+/** Opens what stands behind a "more" of the station. */
+export const openMore = (page: Page, summary: string): Promise<void> =>
+  page.locator('summary', { hasText: new RegExp(`^${summary}$`) }).click();
+
+/** Begins a new instrument of a kind. */
+export const begin = async (page: Page, kind: string): Promise<void> => {
+  await page.getByRole('button', { name: 'New', exact: true }).click();
+  await page.getByRole('dialog').getByRole('button', { name: kind, exact: true }).click();
+};
+
+/** The texts of a table's rows, by their row header. */
+export const rowsOf = async (page: Page, table: string): Promise<Readonly<Record<string, readonly string[]>>> => {
+  const rows = page.getByRole('table', { name: table, exact: true }).locator('tbody tr');
+  await expect(rows.first()).toBeVisible();
+  const cells = await rows.evaluateAll((all) =>
+    all.map((row) => [...row.children].map((cell) => (cell.textContent ?? '').trim())),
+  );
+  return Object.fromEntries(cells.map(([name = '', ...rest]) => [name, rest]));
+};
+
 /** A cell of the table "Placement numbers": the nth figure of a row, counted from 0 at the nut. */
 export const figure = (page: Page, row: string, nth = 0): Locator =>
   page

@@ -1,5 +1,6 @@
 /** The stable face of the core, for checks from outside. The app imports the modules themselves. */
 export { mirrorPath } from './geom/mirrorPath';
+export { offsetPath } from './geom/offset/offsetPath';
 export { pathArea } from './geom/pathArea';
 export { pathCentroid } from './geom/pathCentroid';
 export { signedArea } from './geom/signedArea';

@@ -1,3 +1,4 @@
+import type { SetbackSampling, SetbackSpread } from './intonation/monteCarloSetback';
 import type { Result } from './result';
 import type { SheetDocument } from './sheets/types';
 
@@ -27,9 +28,22 @@ export interface PdfFile {
   readonly missing: readonly string[];
 }
 
+/** How one string's setback spreads over the samples, mm. */
+export type SetbackRange = Omit<SetbackSpread, 'sorted'>;
+
+/** A sampling under way. */
+export interface SamplingJob {
+  /** One range a request, in their order; never settles once cancelled. */
+  readonly result: Promise<Result<readonly SetbackRange[]>>;
+  /** Ends it at once. */
+  cancel(): void;
+}
+
 /** The heavy work, off the main thread. */
 export interface Workshop {
   makePdf(sheet: SheetDocument): Promise<Result<PdfFile>>;
+  /** Samples the doubts of every string; progress runs from 0 to 1 over all of them. */
+  sampleSetbacks(requests: readonly SetbackSampling[], onProgress: (share: number) => void): SamplingJob;
 }
 
 /** A drawing on screen, once it is mounted on its host element. */

@@ -25,13 +25,5 @@ export const issue = (path: string, code: string, message: string): Issue => ({
   message,
 });
 
-/** One warning: the work goes on. */
-export const warning = (path: string, code: string, message: string): Issue => ({
-  path,
-  code,
-  severity: 'warning',
-  message,
-});
-
 /** A failed result with one error. */
 export const fail = <T>(path: string, code: string, message: string): Result<T> => failed([issue(path, code, message)]);

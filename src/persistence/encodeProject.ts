@@ -15,6 +15,8 @@ export const encodeProject = (project: Project): string => {
     ...rest,
     compensation: { ...compensation, own: sorted(compensation.own) },
     bridge: { ...bridge, outline: { ...bridge.outline, parameters: sorted(bridge.outline.parameters) } },
+    doubts: sorted(rest.doubts),
+    limits: sorted(rest.limits),
   };
   return `${JSON.stringify(ordered, null, 2)}\n`;
 };

@@ -1,11 +1,33 @@
 import * as v from 'valibot';
-import type { Project } from '../core/document/types';
+import { DEFAULT_AUDIT, DEFAULT_FIT, DEFAULT_HEIGHT, DEFAULT_SETUP } from '../core/document/defaultGroups';
+import { MOST_READINGS } from '../core/document/readingFields';
+import { SHAPE_NAMES } from '../core/document/shapeNames';
+import type { Project, ShapeName } from '../core/document/types';
 
 const length = v.pipe(v.number(), v.finite());
 const name = v.pipe(v.string(), v.maxLength(200));
 const text = v.pipe(v.string(), v.maxLength(20_000));
 const trebleBass = { treble: length, bass: length };
+const SHAPES = Object.keys(SHAPE_NAMES) as ShapeName[];
 const figures = v.record(v.pipe(v.string(), v.maxLength(40)), length);
+
+/** A length that may not have been read; absent in older files. */
+const orNull = v.optional(v.nullable(length), null);
+
+const elastic = v.variant('kind', [
+  v.strictObject({
+    kind: v.literal('core'),
+    coreDiameter: length,
+    coreShape: v.picklist(['round', 'hex']),
+    modulus: length,
+  }),
+  v.strictObject({
+    kind: v.literal('measured'),
+    kappa: length,
+    b0: length,
+    at: v.exactOptional(v.strictObject({ scaleLength: length, frequency: length })),
+  }),
+]);
 
 /**
  * The shape of a saved project, in the order in which a file is written. What each value may be is judged by the field
@@ -24,8 +46,9 @@ export const PROJECT_SCHEMA = v.strictObject({
   }),
   instrument: v.strictObject({
     hand: v.picklist(['right', 'left']),
-    frets: v.strictObject({ bodyJoin: length }),
-    widths: v.strictObject({ nut: length, twelfth: length }),
+    frets: v.strictObject({ count: v.optional(length, 20), bodyJoin: length }),
+    widths: v.strictObject({ nut: length, twelfth: length, last: orNull }),
+    boardRadius: orNull,
     nut: v.strictObject({ datum: v.picklist(['front', 'zero-fret', 'board-end']), offset: length, face: length }),
     scale: v.strictObject({
       from: v.picklist(['entered', 'readings']),
@@ -34,46 +57,104 @@ export const PROJECT_SCHEMA = v.strictObject({
         v.array(
           v.strictObject({ fret: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(36)), value: length }),
         ),
-        v.maxLength(3),
+        v.maxLength(MOST_READINGS),
       ),
     }),
     margins: v.strictObject(trebleBass),
     gapRule: v.picklist(['equal-gaps', 'equal-centres']),
+    pairGap: v.optional(length, 2),
     spread: v.strictObject({ from: v.picklist(['edges', 'own']), own: length }),
+    seamOffset: v.optional(length, 0),
   }),
   strings: v.pipe(
     v.array(
       v.strictObject({
         id: v.pipe(v.string(), v.regex(/^[A-Za-z0-9_-]{1,40}$/)),
+        course: v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(12)),
         name,
-        diameter: v.pipe(length, v.minValue(0.05), v.maxValue(5)),
+        frequency: length,
+        diameter: length,
+        wound: v.boolean(),
+        massPerLength: length,
+        elastic,
+        source: text,
       }),
     ),
-    v.minLength(2),
-    v.maxLength(24),
+    v.minLength(3),
+    v.maxLength(12),
   ),
-  setup: v.strictObject({ action: v.strictObject(trebleBass), relief: length }),
+  setup: v.strictObject({
+    action: v.strictObject(trebleBass),
+    nutHeight: v.optional(v.strictObject(trebleBass), DEFAULT_SETUP.nutHeight),
+    relief: length,
+    reliefFrets: v.optional(v.strictObject({ from: length, to: length }), DEFAULT_SETUP.reliefFrets),
+    fingerDistance: v.optional(length, DEFAULT_SETUP.fingerDistance),
+    pushDown: v.optional(length, DEFAULT_SETUP.pushDown),
+  }),
   compensation: v.strictObject({
-    by: v.picklist(['rule', 'own']),
+    by: v.picklist(['rule', 'strings', 'own']),
     rule: v.strictObject({
       ...trebleBass,
       reach: v.picklist(['break-point', 'slot-front', 'slot-centre']),
       source: text,
     }),
     own: figures,
+    fit: v.optional(
+      v.strictObject({
+        firstFret: length,
+        lastFret: length,
+        match: v.picklist(['range', 'octave']),
+        nut: v.picklist(['stays', 'moves']),
+        line: v.picklist(['least-squares', 'minimax', 'outer']),
+      }),
+      DEFAULT_FIT,
+    ),
   }),
   bridge: v.strictObject({
-    outline: v.strictObject({ shape: v.picklist(['belly', 'tie-block', 'small-ukulele']), parameters: figures }),
+    outline: v.strictObject({ shape: v.picklist(SHAPES), parameters: figures }),
     slot: v.strictObject({
       fromFront: length,
       length,
       width: length,
       ends: v.picklist(['round', 'square']),
       crown: length,
+      depth: v.optional(length, 6),
+      slant: orNull,
     }),
     pins: v.nullable(
-      v.strictObject({ from: length, spread: length, row: v.picklist(['parallel', 'square']), hole: length }),
+      v.strictObject({ from: length, spread: length, row: v.picklist(['parallel', 'square']), hole: length, stagger: v.optional(length, 0) }),
     ),
     locating: v.strictObject({ site: v.picklist(['slot-ends', 'outer-pin-holes']), drill: length }),
+    thickness: v.optional(length, 9),
   }),
+  height: v.optional(
+    v.strictObject({
+      kind: v.picklist(['steel', 'classical', 'ukulele']),
+      straightedge: orNull,
+      pickup: length,
+      run: length,
+    }),
+    DEFAULT_HEIGHT,
+  ),
+  audit: v.optional(
+    v.strictObject({
+      from: v.picklist(['nut', 'twelfth']),
+      treble: orNull,
+      bass: orNull,
+      centsTreble: orNull,
+      centsBass: orNull,
+      actionTreble: orNull,
+      actionBass: orNull,
+      saddleThickness: length,
+      crown: length,
+      slotWidth: length,
+      pinSpread: orNull,
+      pinsFromSlot: orNull,
+      pinsToBack: orNull,
+      ahead: orNull,
+    }),
+    DEFAULT_AUDIT,
+  ),
+  doubts: v.optional(figures, {}),
+  limits: v.optional(figures, {}),
 }) satisfies v.GenericSchema<unknown, Project>;

@@ -1,9 +1,10 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { fieldAt } from '../core/document/fieldAt';
 import type { FieldValue } from '../core/document/fieldValue';
+import { SHAPE_NAMES } from '../core/document/shapeNames';
 import type { Hand, Project, ShapeName } from '../core/document/types';
 import type { PartName } from '../core/drawing/types';
-import { STRING_SETS } from '../core/kinds/stringSets';
+import { STRING_SETS } from '../core/intonation/stringSets';
 import type { Clock } from '../core/ports';
 import type { Issue, Result } from '../core/result';
 import { showLength } from '../core/units/showLength';
@@ -92,7 +93,7 @@ export const createActions = (
       run(`String set: ${name}`, (project) => chooseStringSet(project, setId));
     },
     chooseShape: (shape) => {
-      run(`Bridge shape: ${shape.replace('-', ' ')}`, (project) => chooseShape(project, shape));
+      run(`Bridge shape: ${SHAPE_NAMES[shape].toLowerCase()}`, (project) => chooseShape(project, shape));
     },
     choosePins: (wanted) => {
       run(wanted ? 'Bridge pins: with' : 'Bridge pins: without', (project) => choosePins(project, wanted));

@@ -1,84 +1,39 @@
-import { type RefObject, useMemo, useRef } from 'react';
-import { demoOrKind } from './demoOrKind';
-import { fileName } from './fileName';
+import { useMemo } from 'react';
+import type { FileWork } from './files/fileWork';
 import { type Services, useServices } from './services';
 
-/** The work that ends or begins in a file. Failures are told as alerts; the open work always stays. */
-export interface FileWork {
-  begin(kind: string): void;
-  open(): Promise<void>;
-  save(): Promise<void>;
-  downloadPdf(): Promise<void>;
-}
-
-const fileWork = ({ store, clock, newId, files, codec, workshop }: Services, busy: RefObject<boolean>): FileWork => {
-  const { actions, getState } = store;
-  const told = (error: unknown): string => (error instanceof Error ? error.message : String(error));
-
-  const openFile = async (): Promise<void> => {
-    const file = await files.open('.json,application/json');
-    if (file === null) return;
-    const { decode } = await codec();
-    const read = decode(file.text);
-    if (!read.ok) {
-      const [first, ...more] = read.issues;
-      const rest = more.length === 0 ? '' : ` (${more.length} more like this.)`;
-      return actions.warn(`${file.name} was not opened. ${first?.message ?? ''}${rest} Your open work is as it was.`);
-    }
-    actions.replaceProject(read.value, `Opened ${read.value.about.name || file.name}`);
-    actions.markSaved();
-  };
-
-  const saveFile = async (): Promise<void> => {
-    const { encode } = await codec();
-    const { project } = getState();
-    const name = fileName(project.about.name, '', 'saddlemark.json');
-    files.download(name, 'application/json', new TextEncoder().encode(encode(project)));
-    actions.markSaved();
-    actions.say(`Saved as ${name}`);
-  };
-
-  const makePdf = async (): Promise<void> => {
-    const [{ makeSheet }, { makePdf: write }] = await Promise.all([import('./print/useSheet'), workshop()]);
-    const state = getState();
-    const sheet = makeSheet(state, clock.today());
-    const made = sheet.ok ? await write(sheet.value) : sheet;
-    if (!made.ok) return actions.warn(`No PDF. ${made.issues.map(({ message }) => message).join(' ')}`);
-    const name = fileName(state.project.about.name, 'template', 'pdf');
-    files.download(name, 'application/pdf', made.value.bytes);
-    const { missing } = made.value;
-    if (missing.length > 0)
-      actions.warn(`${name} was made, with a box for what the printed font lacks: ${missing.join(' ')}`);
-    else actions.say(`Downloaded ${name}. Print it at 100 % and measure the square.`);
-  };
-
-  const guarded = async (what: string, work: () => Promise<void>): Promise<void> => {
-    if (busy.current) return;
-    busy.current = true;
+/** The same work, loaded when it is first asked for. */
+const onDemand = (services: Services): FileWork => {
+  let loaded: Promise<FileWork> | undefined;
+  const work = async (): Promise<FileWork> => {
+    loaded ??= import('./files/fileWork').then(({ fileWork }) => fileWork(services));
     try {
-      await work();
+      return await loaded;
     } catch (error) {
-      actions.warn(`${what} failed: ${told(error)}`);
-    } finally {
-      busy.current = false;
+      loaded = undefined;
+      throw error;
     }
   };
-
+  const guarded = async (run: (of: FileWork) => void | Promise<void>): Promise<void> => {
+    try {
+      await run(await work());
+    } catch (error) {
+      const reason = error instanceof Error ? error.message : String(error);
+      services.store.actions.warn(
+        `A part of the app could not be loaded (${reason}). Your work is as it was; try again.`,
+      );
+    }
+  };
   return {
-    begin: (kind) => {
-      const project = demoOrKind(kind, newId(), clock.now());
-      actions.replaceProject(project, `New: ${project.about.name}`);
-    },
-    // Waiting for the maker to pick a file must not hold up the rest.
-    open: () => openFile().catch((error: unknown) => actions.warn(`Opening failed: ${told(error)}`)),
-    save: () => guarded('Saving', saveFile),
-    downloadPdf: () => guarded('The PDF', makePdf),
+    begin: (kind) => guarded((of) => of.begin(kind)),
+    open: () => guarded((of) => of.open()),
+    save: () => guarded((of) => of.save()),
+    downloadPdf: () => guarded((of) => of.downloadPdf()),
   };
 };
 
 /** The file work of this screen. */
 export const useFileWork = (): FileWork => {
   const services = useServices();
-  const busy = useRef(false);
-  return useMemo(() => fileWork(services, busy), [services]);
+  return useMemo(() => onDemand(services), [services]);
 };

@@ -2,6 +2,8 @@ import { type Remote, wrap } from 'comlink';
 import type { Workshop } from '../core/ports';
 import { fail } from '../core/result';
 import type { PdfWorker } from './pdfWorker';
+import { startSampling } from './startSampling';
+import { whenBroken } from './whenBroken';
 
 /**
  * The heavy work, in a worker that starts with the first job. A worker that breaks down fails its job with the code
@@ -25,6 +27,7 @@ export function createWorkshop(fontBase: string): Workshop {
         return fail('', 'worker.failed', `The PDF could not be made (${reason}). Reload the page and try again.`);
       }
     },
+    sampleSetbacks: startSampling,
   };
 }
 
@@ -37,8 +40,5 @@ interface Helper {
 
 function startHelper(): Helper {
   const worker = new Worker(new URL('./pdfWorker.ts', import.meta.url), { type: 'module' });
-  const broken = new Promise<never>((_, reject) => {
-    worker.addEventListener('error', (event) => reject(new Error(event.message || 'its script did not load')));
-  });
-  return { worker, remote: wrap<PdfWorker>(worker), broken };
+  return { worker, remote: wrap<PdfWorker>(worker), broken: whenBroken(worker) };
 }

@@ -48,6 +48,7 @@ export const neighbours: Readonly<Record<string, readonly string[]>> = {
 
 /** Which places may import a package; `oneFileIn` names places where a single file may. Node's own modules: nowhere. */
 export const packages: Readonly<Record<string, { readonly in: readonly string[]; readonly oneFileIn?: string }>> = {
+  'clipper2-ts': { in: ['core/geom'] },
   comlink: { in: ['workers', 'main.tsx'] },
   jspdf: { in: ['exporters/pdf'] },
   paper: { in: ['canvas'] },

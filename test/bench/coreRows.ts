@@ -6,12 +6,12 @@ import { buildDrawing } from '../../src/core/drawing/buildDrawing';
 import { fitSetback } from '../../src/core/intonation/fitSetback';
 import { monteCarloSetback } from '../../src/core/intonation/monteCarloSetback';
 import { unwrap } from '../exporters/pdf/unwrap';
-import { instrumentNamed } from '../readback/makeTemplate';
 import { WORKED_SETUPS, WORKED_STRINGS } from '../reference/intonation-worked';
+import { INSTRUMENTS } from './instruments';
 import { type Row, row } from './row';
 import { percentile, timed, timedRuns } from './statistics';
 
-const ROUNDS = 10;
+const ROUNDS = 4;
 const FIT_ROUNDS = 500;
 const SAMPLES = 100_000;
 const SAMPLING_RUNS = 7;
@@ -30,8 +30,7 @@ const edits = (project: Project, round: number): readonly Project[] =>
 function editRows(): readonly Row[] {
   const deriving: number[] = [];
   const drawing: number[] = [];
-  for (const name of ['steel', 'classical', 'ukulele'] as const) {
-    const project = instrumentNamed(name);
+  for (const project of INSTRUMENTS) {
     const derive = createDerive();
     const { hand, nut } = project.instrument;
     for (let round = 0; round < ROUNDS; round += 1) {

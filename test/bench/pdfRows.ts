@@ -5,10 +5,11 @@ import type { SheetDocument } from '../../src/core/sheets/types';
 import { makePdf } from '../../src/exporters/pdf/makePdf';
 import { FONTS } from '../exporters/pdf/handMadeSheet';
 import { unwrap } from '../exporters/pdf/unwrap';
-import { instrumentNamed, layTemplate } from '../readback/makeTemplate';
+import { layTemplate } from '../readback/makeTemplate';
 import { readWithPdfium } from '../readPdf/readWithPdfium';
 import { readWithPdfjs } from '../readPdf/readWithPdfjs';
 import { readWithPdfLib } from '../readPdf/readWithPdfLib';
+import { INSTRUMENTS } from './instruments';
 import { pageSvg } from './pageSvg';
 import { pageDeviation, rawPaths } from './pdfDeviation';
 import { notMeasured, type Row, row } from './row';
@@ -53,7 +54,9 @@ function librsvg(sheet: SheetDocument, root: string) {
 }
 
 function speedRows(root: string): readonly Row[] {
-  const sheet = unwrap(layTemplate(instrumentNamed('steel'), 'a4', 'mm'));
+  const [steel] = INSTRUMENTS;
+  if (steel === undefined) throw new Error('there is no instrument to draw');
+  const sheet = unwrap(layTemplate(steel, 'a4', 'mm'));
   let bytes = new Uint8Array();
   const make = () => {
     bytes = new Uint8Array(unwrap(makePdf(sheet, FONTS)).bytes);
@@ -77,9 +80,9 @@ function speedRows(root: string): readonly Row[] {
 async function deviationRows(): Promise<readonly Row[]> {
   const largest = { file: 0, pdfjs: 0, pdfium: 0 };
   let count = 0;
-  for (const instrument of ['steel', 'classical', 'ukulele'] as const) {
+  for (const project of INSTRUMENTS) {
     for (const paper of ['a4', 'letter']) {
-      const sheet = unwrap(layTemplate(instrumentNamed(instrument), paper, paper === 'a4' ? 'mm' : 'in'));
+      const sheet = unwrap(layTemplate(project, paper, paper === 'a4' ? 'mm' : 'in'));
       const { bytes } = unwrap(makePdf(sheet, FONTS));
       const [raw, pdfjs, pdfium] = [
         (await readWithPdfLib(bytes)).pages,

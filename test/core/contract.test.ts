@@ -77,6 +77,15 @@ describe('the stable face', () => {
     expect(face.pathCentroid(triangle)).toEqual({ x: expect.closeTo(8 / 3, 12), y: expect.closeTo(1, 12) });
   });
 
+  // A strip of 1 all round the triangle of sides 3, 4, 5, and a whole disc in the corners; its inscribed circle is 1.
+  it('offsets outlines', async () => {
+    const grown = await face.offsetPath(triangle, 1);
+    const area = grown.ok ? grown.value.reduce((sum, path) => sum + face.signedArea(path), 0) : Number.NaN;
+    expect(area).toBeCloseTo(6 + 12 + Math.PI, 6);
+    expect(await face.offsetPath(triangle, -1.01)).toEqual({ ok: true, value: [] });
+    expect(await face.offsetPath({ ...triangle, closed: false }, 1)).toMatchObject({ ok: false });
+  });
+
   it('throws RangeError or answers with a failure, as promised', () => {
     expect(() => face.fretDistance(Number.NaN, 1)).toThrow(RangeError);
     expect(() => face.centsPerMm(0, 12)).toThrow(RangeError);

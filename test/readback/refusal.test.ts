@@ -16,7 +16,7 @@ describe('a bridge 260 long', () => {
   it.each(['a4', 'letter'])('is refused on %s, with the papers that would do', (paper) => {
     const laid = layTemplate(wide, paper, 'mm');
     if (laid.ok) throw new Error('expected a refusal');
-    expect(laid.issues.map(({ code, path }) => [code, path])).toEqual([['sheet.wide', 'paper']]);
+    expect(laid.issues.map(({ code, path }) => [code, path])).toEqual([['sheet.large', 'paper']]);
     const message = laid.issues[0]?.message ?? '';
     expect(message).toContain('272.0 mm wide');
     expect(/would do: (.*)\.$/u.exec(message)?.[1]?.split(', ').sort()).toEqual(['A3', 'Legal', 'Tabloid']);

@@ -63,3 +63,31 @@ export const SKETCH_632 = {
     'Bridge front, centre': ['625.8', '309.8'],
   },
 } as const;
+
+/** Twelve strings in pairs 2.0 apart over 55.0 outer, equal centres of the courses. */
+export const TWELVE_55 = {
+  /** (55 − 2) / 5 */
+  coursePitch: 10.6,
+  /** 27.5, less 2; less 10.6 for each course. */
+  places: [27.5, 25.5, 16.9, 14.9, 6.3, 4.3, -4.3, -6.3, -14.9, -16.9, -25.5, -27.5],
+} as const;
+
+/** Nut 0.5, action 2.2 over the 12th, relief 0.15 between frets 1 and 14, scale 645, one height for all strings. */
+export const PROUD_645 = {
+  /** 0.5 + 2 · (2.2 − 0.15·4·t(1 − t) − 0.5), t of the 12th between frets 1 and 14 */
+  atSaddle: 3.78,
+  /** Airspace, and how far the saddle then stands up. */
+  proud: [
+    [0.4, 4.2],
+    [1.6, 5.4],
+  ],
+} as const;
+
+/** The worked example's fitted setbacks on the line with the least worst miss, 0.908 at 1.742°. */
+export const CROWN_OF_WORKED = {
+  /** 2 × 0.908 + 0.6 of land */
+  needed: 2.42,
+  /** 3/32 in just fails, 1/8 in passes. */
+  fails: 2.38125,
+  passes: 3.175,
+} as const;

@@ -99,5 +99,6 @@ export interface Contract {
   pathArea(path: Path): number;
   signedArea(path: Path): number;
   pathCentroid(path: Path): Point;
+  offsetPath(path: Path, distance: number): Promise<Result<readonly Path[]>>;
   mirrorPath(path: Path): Path;
 }

@@ -120,3 +120,48 @@ export const SADDLE = {
   /** A bridge bought with its slot at 3°. */
   fixed: { slope: -0.05241, centre: 3.0262, misses: [-0.207, -1.281, 0.773, 0.547, 0.498, -0.331] },
 } as const;
+
+/**
+ * Calibration of an end gauge, JCGM 100:2008 (GUM) H.1: standard uncertainty times sensitivity, nm, and degrees of freedom.
+ * Length of the standard 25 (18), comparison 9.7 (25.6), difference of the coefficients 2.9 (50), of the temperatures
+ * 16.6 (2); combined 32, effective degrees of freedom 16, k for 99 % 2.92, expanded 93. Unrounded, as computed from the
+ * published inputs by another program: 31.7106 and 16.657 (lS·θ·u(δα) = 50.000623e6·0.1·0.58e-6 = 2.900,
+ * lS·α·u(δθ) = 50.000623e6·11.5e-6·0.029 = 16.675).
+ */
+export const GUM_H1 = {
+  parts: [
+    { effect: 25, degreesOfFreedom: 18 },
+    { effect: 9.7, degreesOfFreedom: 25.6 },
+    { effect: 2.900036, degreesOfFreedom: 50 },
+    { effect: 16.675208, degreesOfFreedom: 2 },
+  ],
+  sigma: 31.7106,
+  degreesOfFreedom: 16.657,
+  factor99: 2.92,
+  expanded99: 93,
+} as const;
+
+/**
+ * Resistance and reactance measured together, JCGM 100:2008 (GUM) H.2. Means, standard uncertainties and correlations of
+ * V (V), I (A) and φ (rad) as published; R = V/I·cos φ, X = V/I·sin φ, Z = V/I. Published results: R 127.732 (0.071),
+ * X 219.847 (0.295), Z 254.260 (0.236) Ω; without the correlations u(R) would be 0.195 (from memory; hand arithmetic gives 0.194). The inputs are rounded there, so
+ * that they carry the results to about one in the last digit only. Inputs from memory.
+ */
+export const GUM_H2 = {
+  volt: { mean: 4.999, sigma: 0.0032 },
+  ampere: { mean: 0.019661, sigma: 0.0000095 },
+  phase: { mean: 1.04446, sigma: 0.00075 },
+  correlation: { voltAmpere: -0.36, voltPhase: 0.86, amperePhase: -0.65 },
+  ohm: { r: 127.732, x: 219.847, z: 254.26 },
+  sigma: { r: 0.071, x: 0.295, z: 0.236, rUncorrelated: 0.195 },
+} as const;
+
+/**
+ * Additive models, JCGM 101:2008 9.2 (from memory, and exact): four N(0, 1) → u 2, ±3.92; four rectangular of unit
+ * standard deviation → u 2, ±2√3·(2 − (3/5)^(1/4)) = ±3.8794067; one of them ten times as wide → u 10.148892, ±17.0.
+ */
+export const JCGM_101_ADDITIVE = {
+  normal: { sigma: 2, half: 3.919928 },
+  rectangular: { sigma: 2, half: 3.8794067 },
+  oneWide: { sigma: 10.148892, half: 17 },
+} as const;

@@ -8,8 +8,17 @@ import { readReport } from './countReports.mjs';
 /** Ceilings in KB (1000 bytes) after gzip. */
 const ceilings = { firstPaint: 90, usableDrawing: 200, pdfChunk: 130 };
 
-/** Source folders whose chunks load only on a maker's click, so that the drawing is usable without them. */
-const loadedOnDemand = ['src/exporters/', 'src/importers/', 'src/persistence/', 'src/ui/print/', 'src/workers/'];
+/** Source folders whose chunks load only on a maker's click, or for what a maker has typed, so that the drawing is usable without them. */
+const loadedOnDemand = [
+  'src/exporters/',
+  'src/importers/',
+  'src/persistence/',
+  'src/ui/draw/',
+  'src/ui/files/',
+  'src/ui/measure/',
+  'src/ui/print/',
+  'src/workers/',
+];
 
 /** Only jsPDF writes this entry of a PDF: a script that holds these characters holds jsPDF. */
 export const pdfMark = '/Producer (';

@@ -9,6 +9,7 @@ const readers = [
   { command: 'pdftocairo', version: '-v', package: 'poppler-utils' },
   { command: 'qpdf', version: '--version', package: 'qpdf' },
   { command: 'rsvg-convert', version: '--version', package: 'librsvg2-bin' },
+  { command: '/usr/bin/python3', version: '-cimport shapely', package: 'python3-shapely' },
 ];
 
 const missing = () =>

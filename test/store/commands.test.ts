@@ -5,12 +5,12 @@ import { expectReversible } from './expectReversible';
 import { MORNING, NOON, startStore } from './startStore';
 
 const demo = demoProject('test', MORNING);
-const classical = KINDS[1]?.make('test', MORNING) ?? demo;
+const classical = KINDS.find(({ id }) => id === 'classical')?.make('test', MORNING) ?? demo;
 
 describe('setField', () => {
   it('changes one figure, names the step with it and stamps the change', () => {
     const after = expectReversible('Nut width 44.5', ({ setField }) => setField('instrument.widths.nut', 44.5));
-    expect(after.instrument.widths).toEqual({ nut: 44.5, twelfth: demo.instrument.widths.twelfth });
+    expect(after.instrument.widths).toEqual({ ...demo.instrument.widths, nut: 44.5 });
     expect(after.about.changed).toBe(NOON);
   });
 
@@ -20,10 +20,51 @@ describe('setField', () => {
   });
 
   it("keeps a string's own compensation", () => {
-    const after = expectReversible('Compensation, string 2 (B) 2.5', ({ setField }) =>
+    const after = expectReversible('Compensation, string 2 (B3) 2.5', ({ setField }) =>
       setField('compensation.own.s2', 2.5),
     );
     expect(after.compensation.own).toEqual({ s2: 2.5 });
+  });
+
+  it('reads, sets and clears what may stand empty', () => {
+    const read = expectReversible('Straightedge to bridge top 1.2', ({ setField }) =>
+      setField('height.straightedge', 1.2),
+    );
+    expect(read.height.straightedge).toBe(1.2);
+    expectReversible(
+      'Straightedge to bridge top cleared',
+      ({ setField }) => setField('height.straightedge', null),
+      read,
+    );
+    const doubted = expectReversible('Doubt of core 0.02', ({ setField }) => setField('doubts.coreDiameter', 0.02));
+    expect(doubted.doubts).toEqual({ coreDiameter: 0.02 });
+    const usual = expectReversible(
+      'Doubt of core cleared',
+      ({ setField }) => setField('doubts.coreDiameter', null),
+      doubted,
+    );
+    expect(usual.doubts).toEqual({});
+  });
+
+  it("keeps a string's figures, and readings to any fret", () => {
+    const after = expectReversible('Core, string 6 0.46', ({ setField }) =>
+      setField('strings.5.elastic.coreDiameter', 0.46),
+    );
+    expect(after.strings[5]?.elastic).toMatchObject({ kind: 'core', coreDiameter: 0.46 });
+    const read = expectReversible('Nut to 5th fret, 1st reading 158.6', ({ setField }) =>
+      setField('instrument.scale.readings.5.0', 158.6),
+    );
+    expect(read.instrument.scale.readings).toHaveLength(4);
+  });
+
+  it('has room for 30 readings in all, and says so', () => {
+    const { store } = startStore();
+    const paths = [1, 2, 3, 4, 5, 6].flatMap((fret) =>
+      [0, 1, 2, 3, 4].map((n) => `instrument.scale.readings.${fret}.${n}`),
+    );
+    const answers = paths.map((path) => store.actions.setField(path, 100));
+    expect(store.getState().project.instrument.scale.readings).toHaveLength(30);
+    expect(answers.flat().map(({ code }) => code)).toEqual(['field.full', 'field.full', 'field.full']);
   });
 
   it('names a choice by its word', () => {
@@ -34,7 +75,7 @@ describe('setField', () => {
     const { store } = startStore();
     const before = store.getState().project;
     const issues = store.actions.setField('instrument.widths.nut', 300);
-    expect(issues.map(({ message }) => message)).toEqual(['Nut width goes from 20.00 mm to 90.00 mm.']);
+    expect(issues.map(({ message }) => message)).toEqual(['Nut width goes from 20.0 mm to 90.0 mm.']);
     store.actions.setDevice({ units: 'in' });
     // 20 / 25.4 = 0.787 = 50.4/64, reduced 25/32; 90 / 25.4 = 3.543 = 3 34.8/64: hand arithmetic.
     expect(store.actions.setField('instrument.widths.nut', 300)[0]?.message).toBe(
@@ -67,18 +108,18 @@ describe('the other commands', () => {
   it('chooseStringSet brings the strings and keeps own compensation of strings that stay', () => {
     const start = { ...demo, compensation: { ...demo.compensation, own: { s1: 1, s6: 4 } } };
     const after = expectReversible(
-      'String set: Tenor ukulele, high G',
-      ({ chooseStringSet }) => chooseStringSet('ukulele-tenor'),
+      'String set: Tenor ukulele, nylon, GCEA',
+      ({ chooseStringSet }) => chooseStringSet('ukulele-tenor-nylon'),
       start,
     );
-    expect(after.strings.map(({ name }) => name)).toEqual(['A', 'E', 'C', 'G']);
+    expect(after.strings.map(({ name }) => name)).toEqual(['A4', 'E4', 'C4', 'G4']);
     expect(after.compensation.own).toEqual({ s1: 1 });
   });
 
   it('chooseShape brings the usual dimensions and keeps what follows the saddle', () => {
     const slot = { ...demo.bridge.slot, width: 2.4, ends: 'square' as const, crown: 0.3 };
     const start = { ...demo, bridge: { ...demo.bridge, slot } };
-    const after = expectReversible('Bridge shape: tie block', ({ chooseShape }) => chooseShape('tie-block'), start);
+    const after = expectReversible('Bridge shape: tie-block', ({ chooseShape }) => chooseShape('tie-block'), start);
     expect(after.bridge.outline.shape).toBe('tie-block');
     expect(after.bridge.outline.parameters).toHaveProperty('block');
     expect(after.bridge.slot).toMatchObject({ width: 2.4, ends: 'square', crown: 0.3 });

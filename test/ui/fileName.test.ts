@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fileName } from '../../src/ui/fileName';
+import { fileName } from '../../src/ui/files/fileName';
 
 describe('fileName', () => {
   it.each([

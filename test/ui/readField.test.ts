@@ -26,7 +26,13 @@ describe('readField', () => {
     expect(readField({ ...LENGTH, optional: true }, ' ', 'mm')).toEqual({ ok: true, value: null });
   });
 
+  it('takes no number only where none is allowed', () => {
+    expect(readField({ ...SHARE, optional: true }, ' ', 'mm')).toEqual({ ok: true, value: null });
+  });
+
   it.each([
+    ['−5', -0.05],
+    ['3°', 0.03],
     ['50', 0.5],
     ['50 %', 0.5],
     ['37,5', 0.375],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { svgPath } from '../../src/ui/print/svgPath';
+import { svgPath } from '../../src/ui/items/svgPath';
 
 describe('svgPath', () => {
   it('writes lines, cubics and true arcs', () => {

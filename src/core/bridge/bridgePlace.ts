@@ -30,6 +30,7 @@ export const bridgePlace = (
     front,
     area: pathArea(shape.value.outline),
     pins,
+    pinRow: bridge.pins === null ? null : slot.back + bridge.pins.from,
     locating: locating.value,
     points: [...points, ...locating.value.map(({ id, label, centre }) => ({ id, label, at: centre }))],
   });

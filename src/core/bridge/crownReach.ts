@@ -1,6 +1,3 @@
-/** Land kept between a break point and the face of the saddle, mm: common practice, no source. */
-export const CROWN_LAND = 0.3;
-
 /** Where in the thickness of the saddle one string must break, and what a straight crown leaves. */
 export interface CrownPlace {
   /** Share of the thickness from the front face, 0 to 1 when it lies within the saddle at all. */

@@ -3,6 +3,10 @@ import type { Bridge } from '../document/types';
 import { validatePath } from '../geom/validatePath';
 import { fail, type Result } from '../result';
 import { type BellyParameters, belly } from './shapes/belly';
+import { bellyNut } from './shapes/bellyNut';
+import { type DoubleSidedParameters, doubleSided } from './shapes/doubleSided';
+import { type PyramidTipParameters, pyramidTip } from './shapes/pyramidTip';
+import { type RectangularParameters, rectangular } from './shapes/rectangular';
 import { type SmallUkuleleParameters, smallUkulele } from './shapes/smallUkulele';
 import { type TieBlockParameters, tieBlock } from './shapes/tieBlock';
 import type { Footprint } from './types';
@@ -10,12 +14,20 @@ import type { Footprint } from './types';
 const shaped = (outline: Bridge['outline']): Result<Footprint> => {
   const parameters: unknown = { ...usualParameters(outline.shape), ...outline.parameters };
   switch (outline.shape) {
+    case 'rectangular':
+      return rectangular(parameters as RectangularParameters);
     case 'belly':
       return belly(parameters as BellyParameters);
+    case 'belly-nut':
+      return bellyNut(parameters as BellyParameters);
+    case 'pyramid-tip':
+      return pyramidTip(parameters as PyramidTipParameters);
     case 'tie-block':
       return tieBlock(parameters as TieBlockParameters);
     case 'small-ukulele':
       return smallUkulele(parameters as SmallUkuleleParameters);
+    case 'double-sided':
+      return doubleSided(parameters as DoubleSidedParameters);
   }
 };
 

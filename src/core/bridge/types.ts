@@ -1,4 +1,5 @@
 import type { Path, Point } from '../geom/types';
+import type { CrownPlace } from './crownReach';
 
 /** A place on the bridge that a rule can find: a real corner, or the tangent point where a corner is rounded. */
 export interface NamedPoint {
@@ -36,6 +37,12 @@ export interface StringCompensation {
   readonly miss: number;
   /** What the miss costs at the 12th fret: + is sharp. */
   readonly cents: number;
+  /** Where in the saddle it must break, and what a shaped crown leaves. */
+  readonly crown: CrownPlace;
+  /** What is left once the crown is shaped, cents at the 12th fret: + is sharp. */
+  readonly centsLeft: number;
+  /** What the model wants, mm behind the octave line, and where in the saddle that is; null when there is no model. */
+  readonly model: { readonly setback: number; readonly sigma: number; readonly crown: CrownPlace } | null;
 }
 
 /** The break-point line of the saddle, instrument frame. */
@@ -66,6 +73,8 @@ export interface BridgePlace {
   /** mm². */
   readonly area: number;
   readonly pins: readonly Hole[];
+  /** y where the (first) pin row crosses the centreline; null without pins. */
+  readonly pinRow: number | null;
   readonly locating: readonly Hole[];
   /** Corners or tangent points, and locating pins: what a rule is laid to. */
   readonly points: readonly NamedPoint[];

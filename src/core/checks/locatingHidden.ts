@@ -1,9 +1,8 @@
-import type { Project } from '../document/types';
+import type { Bridge } from '../document/types';
 import type { DesignCheck } from './types';
 
 /** Locating-pin holes in the slot ends vanish under the saddle when they are no wider than the slot. */
-export const locatingHidden = (project: Project): readonly DesignCheck[] => {
-  const { locating, slot } = project.bridge;
+export const locatingHidden = ({ locating, slot }: Bridge): readonly DesignCheck[] => {
   if (locating.site !== 'slot-ends') return [];
   const lengths = [locating.drill, slot.width];
   return locating.drill > slot.width

@@ -3,14 +3,16 @@ import { saddlePlace } from '../bridge/saddlePlace';
 import { slotPlace } from '../bridge/slotPlace';
 import type { BridgePlace, SaddlePlace, SlotPlace } from '../bridge/types';
 import { designChecks } from '../checks/designChecks';
-import type { Bridge, Compensation, Instrument, InstrumentString, Project } from '../document/types';
+import type { Bridge, Compensation, Instrument, InstrumentString, Project, Slot } from '../document/types';
 import { boardOf } from '../instrument/boardOf';
 import { scaleOf } from '../instrument/scaleOf';
 import { stringPlaces } from '../instrument/stringPlaces';
 import type { Board, Scale, StringPlace } from '../instrument/types';
+import type { StringModel } from '../intonation/stringModels';
 import { placementOf } from '../placement/placementOf';
 import type { Issue, Result } from '../result';
 import { ok } from '../result';
+import { createMeasureSteps } from './measureSteps';
 import { remember } from './remember';
 import type { Derived } from './types';
 import { withAll } from './withAll';
@@ -35,11 +37,13 @@ export const createDerive = (): ((project: Project) => Derived) => {
   const saddleStep = remember(
     (
       compensation: Compensation,
-      bridge: Bridge,
+      slot: Slot,
       scale: Result<Scale>,
       board: Result<Board>,
       strings: Result<readonly StringPlace[]>,
-    ) => withAll([scale, board, strings], (...values) => saddlePlace(compensation, bridge.slot, ...values)),
+      models: Result<readonly StringModel[]>,
+      land: number,
+    ) => withAll([scale, board, strings], (...values) => saddlePlace(compensation, slot, ...values, models, land)),
   );
   const slotStep = remember((bridge: Bridge, saddle: Result<SaddlePlace>) =>
     withAll([saddle], (value) => slotPlace(bridge.slot, value)),
@@ -59,12 +63,15 @@ export const createDerive = (): ((project: Project) => Derived) => {
     ) => withAll([scale, board, saddle, slot, bridge], (...values) => ok(placementOf(instrument, ...values))),
   );
   const checkStep = remember(designChecks);
+  const measure = createMeasureSteps();
   return (project) => {
-    const { instrument } = project;
+    const { instrument, compensation, limits } = project;
+    const auditLimits = measure.auditLimits(limits);
     const scale = scaleStep(instrument);
     const board = boardStep(instrument, scale);
     const strings = stringStep(instrument, project.strings, board);
-    const saddle = saddleStep(project.compensation, project.bridge, scale, board, strings);
+    const models = measure.models(project.strings, strings, scale, project.setup, compensation.fit, project.doubts);
+    const saddle = saddleStep(compensation, project.bridge.slot, scale, board, strings, models, auditLimits.land.value);
     const slot = slotStep(project.bridge, saddle);
     const bridge = bridgeStep(project.bridge, project.strings.length, saddle, slot);
     const placement = placementStep(instrument, scale, board, saddle, slot, bridge);
@@ -77,7 +84,22 @@ export const createDerive = (): ((project: Project) => Derived) => {
       slot,
       bridge,
       placement,
-      checks: checkStep(project, board, saddle, slot, bridge),
+      survey: measure.survey(instrument),
+      taper: measure.taper(instrument, scale),
+      models,
+      height: measure.height(
+        instrument,
+        project.setup,
+        project.bridge,
+        project.height,
+        limits,
+        scale,
+        board,
+        strings,
+        saddle,
+      ),
+      audit: measure.audit(project.audit, project.bridge, limits, project.setup, scale, saddle),
+      checks: checkStep(project.bridge, compensation.by, board, saddle, slot, bridge, auditLimits),
       issues: eachOnce(parts),
     };
   };

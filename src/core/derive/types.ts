@@ -1,6 +1,11 @@
+import type { BridgeAudit } from '../audit/types';
 import type { BridgePlace, SaddlePlace, SlotPlace } from '../bridge/types';
 import type { DesignCheck } from '../checks/types';
+import type { HeightChain } from '../height/types';
+import type { FretSurvey } from '../instrument/surveyTypes';
+import type { Taper } from '../instrument/taper';
 import type { Board, Scale, StringPlace } from '../instrument/types';
+import type { StringModel } from '../intonation/stringModels';
 import type { Placement } from '../placement/types';
 import type { Issue, Result } from '../result';
 
@@ -13,6 +18,16 @@ export interface Derived {
   readonly slot: Result<SlotPlace>;
   readonly bridge: Result<BridgePlace>;
   readonly placement: Result<Placement>;
+  /** Scale and nut offset with their doubt, from the readings; null while the scale is as entered. */
+  readonly survey: Result<FretSurvey> | null;
+  /** Whether the board's taper is straight; null without a width at the last fret. */
+  readonly taper: Result<Taper> | null;
+  /** What the stiff-string model says of every string. */
+  readonly models: Result<readonly StringModel[]>;
+  /** The chain of heights; null until the straightedge was read. */
+  readonly height: Result<HeightChain> | null;
+  /** The bridge that is there; null until both of its outer strings were read. */
+  readonly audit: Result<BridgeAudit> | null;
   readonly checks: readonly DesignCheck[];
   /** Every reason for a part that failed, each once. */
   readonly issues: readonly Issue[];

@@ -26,6 +26,8 @@ export interface NumberField extends FieldBase {
   readonly whole: boolean;
   readonly scale: number;
   readonly unit: string;
+  /** An empty box is a value too (null). */
+  readonly optional?: boolean;
 }
 
 /** One of a few values. */

@@ -1,3 +1,4 @@
+import { readingOfPath } from './readingFields';
 import type { Project } from './types';
 
 export type FieldValue = number | string | null;
@@ -11,30 +12,47 @@ const child = (tree: unknown, key: string): unknown => {
   return (tree as Record<string, unknown>)[key];
 };
 
-const READING = /^instrument\.scale\.readings\.(\d)$/;
-
 /** The value at a field's path; null where there is none (no pins, no such reading). */
 export const fieldValue = (project: Project, path: string): FieldValue => {
-  const reading = READING.exec(path);
-  if (reading !== null) return project.instrument.scale.readings[Number(reading[1])]?.value ?? null;
+  const reading = readingOfPath(path);
+  if (reading !== null) return readingsTo(project, reading.fret)[reading.index] ?? null;
   let at: unknown = project;
   for (const key of path.split('.')) at = child(at, key);
   return typeof at === 'number' || typeof at === 'string' ? at : null;
 };
 
-const withChild = (tree: unknown, keys: readonly string[], value: FieldValue): unknown => {
+const withChild = (tree: unknown, keys: readonly string[], value: unknown): unknown => {
   const [key, ...rest] = keys;
   if (key === undefined) return value;
   if (!isTree(tree)) throw new RangeError(`There is nothing to hold "${keys.join('.')}".`);
-  return { ...tree, [key]: withChild(child(tree, key), rest, value) };
+  const grown = withChild(child(tree, key), rest, value);
+  if (Array.isArray(tree)) return tree.map((each, index) => (String(index) === key ? grown : each));
+  return { ...tree, [key]: grown };
 };
 
-const withReading = (project: Project, index: number, value: FieldValue): Project => {
+/** Groups in which an absent figure takes the usual: an empty box takes the figure out. */
+const OPEN_GROUPS = /^(compensation\.own|doubts|limits)\.[^.]+$/;
+
+const without = (project: Project, path: string): Project => {
+  const keys = path.split('.');
+  const last = keys.pop() ?? '';
+  let group: unknown = project;
+  for (const key of keys) group = child(group, key);
+  const kept = Object.entries(group as Readonly<Record<string, number>>).filter(([key]) => key !== last);
+  return withChild(project, keys, Object.fromEntries(kept)) as Project;
+};
+
+const readingsTo = (project: Project, fret: number): readonly number[] =>
+  project.instrument.scale.readings.flatMap((reading) => (reading.fret === fret ? [reading.value] : []));
+
+const withReading = (project: Project, fret: number, index: number, value: FieldValue): Project => {
   const { scale } = project.instrument;
-  const values = scale.readings.map((reading) => reading.value as FieldValue);
-  if (index < values.length) values[index] = value;
-  else values.push(value);
-  const readings = values.flatMap((each) => (typeof each === 'number' ? [{ fret: 12, value: each }] : []));
+  const values: FieldValue[] = [...readingsTo(project, fret)];
+  values.splice(Math.min(index, values.length), index < values.length ? 1 : 0, value);
+  const changed = values.flatMap((each) => (typeof each === 'number' ? [{ fret, value: each }] : []));
+  const readings = [...scale.readings.filter((reading) => reading.fret !== fret), ...changed].sort(
+    (a, b) => a.fret - b.fret,
+  );
   const from = readings.length === 0 ? 'entered' : 'readings';
   return { ...project, instrument: { ...project.instrument, scale: { ...scale, readings, from } } };
 };
@@ -44,8 +62,9 @@ const withReading = (project: Project, index: number, value: FieldValue): Projec
  * sets them aside, typing a spacing makes it the maker's own. Throws RangeError when the path's group is absent.
  */
 export const withFieldValue = (project: Project, path: string, value: FieldValue): Project => {
-  const reading = READING.exec(path);
-  if (reading !== null) return withReading(project, Number(reading[1]), value);
+  const reading = readingOfPath(path);
+  if (reading !== null) return withReading(project, reading.fret, reading.index, value);
+  if (value === null && OPEN_GROUPS.test(path)) return without(project, path);
   const changed = withChild(project, path.split('.'), value) as Project;
   const { instrument } = changed;
   if (path === 'instrument.scale.entered')

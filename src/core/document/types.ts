@@ -5,7 +5,18 @@ export type NutDatum = 'front' | 'zero-fret' | 'board-end';
 export type GapRule = 'equal-gaps' | 'equal-centres';
 /** What a compensation figure reaches to. */
 export type Reach = 'break-point' | 'slot-front' | 'slot-centre';
-export type ShapeName = 'belly' | 'tie-block' | 'small-ukulele';
+/** How the compensation wanted is found. */
+export type CompensationBy = 'rule' | 'strings' | 'own';
+/** How the straight saddle is laid through what the strings want. */
+export type SaddleFit = 'least-squares' | 'minimax' | 'outer';
+export type ShapeName =
+  | 'rectangular'
+  | 'belly'
+  | 'belly-nut'
+  | 'pyramid-tip'
+  | 'tie-block'
+  | 'small-ukulele'
+  | 'double-sided';
 
 /** One figure for the treble side and one for the bass side. */
 export interface TrebleBass {
@@ -29,9 +40,12 @@ export interface About {
 
 export interface Instrument {
   readonly hand: Hand;
-  readonly frets: { readonly bodyJoin: number };
-  /** Fingerboard widths. */
-  readonly widths: { readonly nut: number; readonly twelfth: number };
+  /** count: the last fret. */
+  readonly frets: { readonly count: number; readonly bodyJoin: number };
+  /** Fingerboard widths; last: at the last fret, null when it was not read. */
+  readonly widths: { readonly nut: number; readonly twelfth: number; readonly last: number | null };
+  /** Of the fingerboard's top, null for a flat board. */
+  readonly boardRadius: number | null;
   /** offset: − when the nut datum was moved toward the bridge. face: how far the nut's front face lies behind a zero fret. */
   readonly nut: { readonly datum: NutDatum; readonly offset: number; readonly face: number };
   readonly scale: {
@@ -42,29 +56,73 @@ export interface Instrument {
   /** Board edge to the outside of the outer strings, at the nut and, when `spread` follows the edges, at the saddle. */
   readonly margins: TrebleBass;
   readonly gapRule: GapRule;
+  /** Centre to centre within a course of two strings. */
+  readonly pairGap: number;
   /** own: between the centres of the outer strings at the saddle, across the centreline. */
   readonly spread: { readonly from: 'edges' | 'own'; readonly own: number };
+  /** Seam of the top against the board's centreline at the bridge: + toward the treble side. */
+  readonly seamOffset: number;
 }
+
+/** How a string resists stretching and bending: from its core, or as measured `at` a scale and pitch. */
+export type StringElastic =
+  | {
+      readonly kind: 'core';
+      readonly coreDiameter: number;
+      readonly coreShape: 'round' | 'hex';
+      readonly modulus: number;
+    }
+  | {
+      readonly kind: 'measured';
+      readonly kappa: number;
+      readonly b0: number;
+      readonly at?: { readonly scaleLength: number; readonly frequency: number };
+    };
 
 /** From string 1 (treble) to string n (bass). */
 export interface InstrumentString {
   readonly id: string;
+  /** Strings of one course are stopped together; 1 is the treble course. */
+  readonly course: number;
   readonly name: string;
+  /** Open, Hz. */
+  readonly frequency: number;
   /** Outside diameter. */
   readonly diameter: number;
+  readonly wound: boolean;
+  /** Whole string, g/m. */
+  readonly massPerLength: number;
+  readonly elastic: StringElastic;
+  /** Where the figures come from, in words. */
+  readonly source: string;
 }
 
-/** What is wanted once strung; printed on the sheet. */
+/** What is wanted once strung. Heights over and under the line of the fret tops. */
 export interface PlayingSetup {
   readonly action: TrebleBass;
+  /** String above the fret-top plane at the nut. */
+  readonly nutHeight: TrebleBass;
   readonly relief: number;
+  /** The frets that the straightedge for the relief rests on. */
+  readonly reliefFrets: { readonly from: number; readonly to: number };
+  /** Finger behind the fret, and its depth below the fret top. */
+  readonly fingerDistance: number;
+  readonly pushDown: number;
 }
 
 export interface Compensation {
-  readonly by: 'rule' | 'own';
+  readonly by: CompensationBy;
   readonly rule: TrebleBass & { readonly reach: Reach; readonly source: string };
   /** Setback per string id, to the break point; a string without one takes the rule's line. */
   readonly own: Readonly<Record<string, number>>;
+  readonly fit: {
+    readonly firstFret: number;
+    readonly lastFret: number;
+    /** range: least squares over the frets; octave: the 12th fret alone in tune. */
+    readonly match: 'range' | 'octave';
+    readonly nut: 'stays' | 'moves';
+    readonly line: SaddleFit;
+  };
 }
 
 export interface Slot {
@@ -76,6 +134,9 @@ export interface Slot {
   readonly ends: 'round' | 'square';
   /** Where the string breaks over the saddle: 0 at the front wall, 0.5 in the middle, 1 at the back wall. */
   readonly crown: number;
+  readonly depth: number;
+  /** Slope of the slot when the bridge was bought slotted, radians: + when the bass lies farther back; null when it is fitted to the strings. */
+  readonly slant: number | null;
 }
 
 export interface Pins {
@@ -86,6 +147,8 @@ export interface Pins {
   readonly row: 'parallel' | 'square';
   /** Pilot drill. */
   readonly hole: number;
+  /** Every second pin stands this far behind the first row; 0 for one row. */
+  readonly stagger: number;
 }
 
 export interface Locating {
@@ -98,6 +161,42 @@ export interface Bridge {
   readonly slot: Slot;
   readonly pins: Pins | null;
   readonly locating: Locating;
+  /** At the slot. */
+  readonly thickness: number;
+}
+
+/** Kinds of height limits to start from. */
+export type HeightKindName = 'steel' | 'classical' | 'ukulele';
+
+/** The chain of heights from the frets to the saddle. */
+export interface HeightGate {
+  readonly kind: HeightKindName;
+  /** Straightedge on the frets against the bridge top at the saddle: + above it, − below it; null until it was read. */
+  readonly straightedge: number | null;
+  /** Under the saddle; 0 for none. */
+  readonly pickup: number;
+  /** Break point to where the string leaves the saddle's back: pin or tie hole, along the string. */
+  readonly run: number;
+}
+
+/** A bridge that is there already, as read. Distances from the nut datum or the 12th fret to the break point. */
+export interface Audit {
+  readonly from: 'nut' | 'twelfth';
+  readonly treble: number | null;
+  readonly bass: number | null;
+  /** Read at the 12th fret against the open octave, + sharp. */
+  readonly centsTreble: number | null;
+  readonly centsBass: number | null;
+  readonly actionTreble: number | null;
+  readonly actionBass: number | null;
+  /** Thickness of the saddle, and from its front face to where the outer strings break. */
+  readonly saddleThickness: number;
+  readonly crown: number;
+  readonly slotWidth: number;
+  readonly pinSpread: number | null;
+  readonly pinsFromSlot: number | null;
+  readonly pinsToBack: number | null;
+  readonly ahead: number | null;
 }
 
 export interface Project {
@@ -111,4 +210,10 @@ export interface Project {
   readonly setup: PlayingSetup;
   readonly compensation: Compensation;
   readonly bridge: Bridge;
+  readonly height: HeightGate;
+  readonly audit: Audit;
+  /** One sigma of a figure behind the compensation, where the maker's own differs from the usual. */
+  readonly doubts: Readonly<Record<string, number>>;
+  /** Limits of the checks, where the maker's own differ from the usual. */
+  readonly limits: Readonly<Record<string, number>>;
 }

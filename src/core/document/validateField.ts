@@ -19,6 +19,7 @@ export const validateField = (field: Field, value: FieldValue, show: ShowLength 
         return wrong('field.range', `${field.label} goes from ${show(field.min)} to ${show(field.max)}.`);
       return [];
     case 'number':
+      if (value === null && field.optional === true) return [];
       if (typeof value !== 'number' || !Number.isFinite(value))
         return wrong('field.kind', `${field.label} is a number.`);
       if (field.whole && !Number.isInteger(value)) return wrong('field.whole', `${field.label} is a whole number.`);

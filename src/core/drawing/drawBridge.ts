@@ -26,7 +26,7 @@ export const drawBridge = (bridge: BridgePlace, slot: SlotPlace): readonly Item[
       (path, index): Item => ({
         kind: 'path',
         id: `face-${index}`,
-        part: 'tie block',
+        part: 'upper face',
         role: 'slot',
         layer: 'bridge',
         path,

@@ -10,6 +10,9 @@ const CLEAR_OF_SLOT = 3;
 const INSIDE_TIP = 6;
 const SHORTEST = 8;
 const CLEAR_OF_WINDOW = 1;
+/** From the line to the middle of its words, and the farthest that they reach from it, mm. */
+const WORDS = 2;
+const WORDS_REACH = 3.3;
 /** Room to the side of a small bridge that the square line leaves for the words, mm from the centreline. */
 const ROOM = 84;
 
@@ -42,6 +45,9 @@ export const drawOctaveLine = (
   const outside = Math.max(outer, tip + WINDOW_OVERHANG) + 1;
   // Over the line itself; or, on a bridge too short for that, beside its windows.
   const over = outer - inner >= words + CLEAR_OF_WINDOW || outside + words > ROOM;
+  // Behind the line, where the front edge of the wing would run through words ahead of it.
+  const edge = bridge.points.find(({ id }) => id === 'front-bass')?.at.y ?? bridge.front;
+  const behind = edge > octave - WORDS_REACH && edge < octave;
   const piece = (id: string, from: number, to: number): Item => ({
     kind: 'path',
     id,
@@ -59,7 +65,7 @@ export const drawOctaveLine = (
       part: 'octave line',
       role: 'note',
       layer: 'text',
-      at: over ? { x: -outer + CLEAR_OF_WINDOW, y: octave - 2 } : { x: -outside, y: octave },
+      at: over ? { x: -outer + CLEAR_OF_WINDOW, y: octave + (behind ? WORDS : -WORDS) } : { x: -outside, y: octave },
       text,
       height: TEXT_HEIGHT.note,
       anchor: over ? 'start' : 'end',

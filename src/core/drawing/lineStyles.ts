@@ -14,6 +14,8 @@ const LONG_DASH_DOT = [7, 1.2, 0.8, 1.2];
 const LONG_DASH_DOUBLE_DOT = [9, 1, 0.8, 1, 0.8, 1];
 /** Dotted, ISO 128 type 07: here where the paper is cut. */
 const DOTTED = [0.6, 1.4];
+/** Dashed, widely spaced, ISO 128 type 03: here how far a crown can be shaped. */
+const DASHED_SPACED = [2.4, 1.8];
 
 /**
  * One line type and weight a role. Line types after ISO 128; no line under 0.18 mm so that a plain printer keeps it.
@@ -33,6 +35,12 @@ export const LINE_STYLES: Readonly<Record<Role, LineStyle>> = {
   'rule-line': { width: 0.25, dash: CONTINUOUS, fill: null },
   frame: { width: 0.35, dash: CONTINUOUS, fill: null },
   scissors: { width: 0.25, dash: DOTTED, fill: null },
+  'plot-axis': { width: 0.18, dash: CONTINUOUS, fill: null },
+  'plot-line': { width: 0.5, dash: CONTINUOUS, fill: null },
+  'plot-reach': { width: 0.25, dash: DASHED_SPACED, fill: null },
+  'plot-mark': { width: 0.18, dash: CONTINUOUS, fill: 0 },
+  'plot-model': { width: 0.25, dash: CONTINUOUS, fill: null },
+  'plot-bar': { width: 0.18, dash: CONTINUOUS, fill: 0.75 },
   label: { width: 0, dash: CONTINUOUS, fill: null },
   note: { width: 0, dash: CONTINUOUS, fill: null },
   key: { width: 0, dash: CONTINUOUS, fill: null },

@@ -1,10 +1,8 @@
 import type { Instrument } from '../document/types';
 import { ok, type Result } from '../result';
 import { fitScale } from './fitScale';
+import { RULE_DOUBT } from './ruleDoubt';
 import type { Scale } from './types';
-
-/** Doubt of one reading with a half-millimetre steel rule, mm: common practice, no source. Like sigmas cancel in the fit. */
-const RULE_DOUBT = 0.25;
 
 /** The scale in use: by the readings when they count, else as entered. */
 export const scaleOf = (instrument: Instrument): Result<Scale> => {
@@ -16,12 +14,12 @@ export const scaleOf = (instrument: Instrument): Result<Scale> => {
     scale.readings.map(({ fret, value }) => ({ fret, value: value - nut.offset, sigma: RULE_DOUBT })),
   );
   if (!fit.ok) return fit;
-  const values = scale.readings.map(({ value }) => value);
+  const values = scale.readings.flatMap(({ fret, value }) => (fret === 12 ? [value] : []));
   return ok({
     scaleLength: fit.value.scaleLength,
     nutOffset: nut.offset + fit.value.nutOffset,
     from: 'readings',
-    readings: values.length,
-    readingSpread: Math.max(...values) - Math.min(...values),
+    readings: scale.readings.length,
+    readingSpread: values.length === 0 ? 0 : Math.max(...values) - Math.min(...values),
   });
 };

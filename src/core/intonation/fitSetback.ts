@@ -14,6 +14,16 @@ const SHORT_MM = 1e-3;
 const MOST_STEPS = 40;
 const MOST_HALVINGS = 20;
 
+/** A saddle or nut farther off than this belongs to no instrument, and the open string could shrink to nothing there. */
+const within = ({ scaleLength }: Setup, saddle: number, nut: number): boolean =>
+  Math.abs(saddle) < scaleLength / 2 && Math.abs(nut) < scaleLength / 4;
+
+const NO_ANSWER = fail<SetbackFit>(
+  'string',
+  'fit.no-answer',
+  'no setback balances this string; check mass, pitch, core, action and nut height',
+);
+
 /** `fitSetback` with the law named, so that published evaluations can be repeated. */
 export function fitSetbackBy(law: ModelLaw, string: StringSpec, setup: Setup, options: FitOptions): Result<SetbackFit> {
   const { frets, freeNut } = options;
@@ -28,6 +38,7 @@ export function fitSetbackBy(law: ModelLaw, string: StringSpec, setup: Setup, op
   const trial = new Float64Array(frets.length);
   const { openLength } = openLine(setup, grid.twelfthDip, law.held, 0, 0);
   let { saddle, nut } = setbackStart(elasticAt(string, setup.scaleLength, openLength), setup, options);
+  if (!within(setup, saddle, nut)) return NO_ANSWER;
   fretErrors(string, setup, grid, law, saddle, nut, errors);
   let squares = dot(errors, errors);
 
@@ -40,23 +51,22 @@ export function fitSetbackBy(law: ModelLaw, string: StringSpec, setup: Setup, op
       return ok({ saddle, nut, rms: Math.sqrt(squares / frets.length), cents: Array.from(errors) });
     }
     for (let halving = 0; halving < MOST_HALVINGS; halving += 1) {
-      fretErrors(string, setup, grid, law, saddle + bySaddle, nut + byNut, trial);
-      const tried = dot(trial, trial);
-      // A short step changes the sum of squares by less than its rounding, so it is taken unseen.
-      if (tried <= squares || Math.abs(bySaddle) + Math.abs(byNut) < SHORT_MM) break;
+      if (within(setup, saddle + bySaddle, nut + byNut)) {
+        fretErrors(string, setup, grid, law, saddle + bySaddle, nut + byNut, trial);
+        const tried = dot(trial, trial);
+        // A short step changes the sum of squares by less than its rounding, so it is taken unseen.
+        if (tried <= squares || Math.abs(bySaddle) + Math.abs(byNut) < SHORT_MM) break;
+      }
       bySaddle /= 2;
       byNut /= 2;
     }
+    if (!within(setup, saddle + bySaddle, nut + byNut)) break;
     saddle += bySaddle;
     nut += byNut;
     errors.set(trial);
     squares = dot(errors, errors);
   }
-  return fail(
-    'string',
-    'fit.no-answer',
-    'no setback balances this string; check mass, pitch, core, action and nut height',
-  );
+  return NO_ANSWER;
 }
 
 /**

@@ -1,4 +1,5 @@
 import { seededRandom } from '../numeric/seededRandom';
+import { type Spread, spreadOf } from '../numeric/spreadOf';
 import { fail, failed, ok, type Result } from '../result';
 import { checkDoubts, doubtsInUse, type InputDoubts, inputDraft } from './doubtfulInputs';
 import { fitSetback } from './fitSetback';
@@ -21,12 +22,7 @@ export interface SetbackSampling {
 }
 
 /** How a saddle setback spreads, mm. */
-export interface SetbackSpread {
-  readonly mean: number;
-  readonly sigma: number;
-  /** The middle 95 % of the samples lies between these. */
-  readonly low: number;
-  readonly high: number;
+export interface SetbackSpread extends Spread {
   /** Sorted, smallest first. */
   readonly sorted: Float64Array;
 }
@@ -75,13 +71,5 @@ export function* monteCarloSetback(
     if ((i + 1) % size === 0) yield i + 1;
   }
   sorted.sort();
-  return ok(spreadOf(sorted));
-}
-
-function spreadOf(sorted: Float64Array): SetbackSpread {
-  const count = sorted.length;
-  const mean = sorted.reduce((sum, value) => sum + value, 0) / count;
-  const squares = sorted.reduce((sum, value) => sum + (value - mean) ** 2, 0);
-  const at = (share: number): number => sorted[Math.min(count - 1, Math.floor(share * count))] as number;
-  return { mean, sigma: Math.sqrt(squares / Math.max(1, count - 1)), low: at(0.025), high: at(0.975), sorted };
+  return ok({ ...spreadOf(sorted), sorted });
 }

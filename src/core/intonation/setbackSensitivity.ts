@@ -1,3 +1,4 @@
+import { combineUncertainty } from '../numeric/combineUncertainty';
 import { failed, ok, type Result } from '../result';
 import { checkDoubts, type DoubtfulInput, doubtsInUse, type InputDoubts, inputDraft } from './doubtfulInputs';
 import { fitSetback } from './fitSetback';
@@ -22,6 +23,8 @@ export interface SetbackDoubt {
   /** Largest first: the first is what to measure again. */
   readonly shares: readonly DoubtShare[];
 }
+
+const SMALLEST_STEP = 1e-9;
 
 /**
  * How the doubts of single figures carry to the fitted saddle setback, to first order.
@@ -54,12 +57,14 @@ export function setbackSensitivity(
   const shares = doubtsInUse(string, setup, doubts).map(({ input, sigma }) => {
     const value = draft.read(input) as number;
     const write = draft.writer(input);
-    const low = input === 'relief' ? value - sigma : Math.max(0.01 * value, value - sigma);
-    const high = value + sigma;
+    // A doubt below the rounding of the figure itself would leave nothing to divide by.
+    const step = Math.max(sigma, 1e-6 * Math.abs(value), SMALLEST_STEP);
+    const low = input === 'relief' ? value - step : Math.max(0.01 * value, value - step);
+    const high = value + step;
     const shift = ((saddleWith(write, high) - saddleWith(write, low)) / (high - low)) * sigma;
     write(value);
     return { input, shift };
   });
   shares.sort((a, b) => Math.abs(b.shift) - Math.abs(a.shift));
-  return ok({ fit, sigma: Math.sqrt(shares.reduce((sum, { shift }) => sum + shift * shift, 0)), shares });
+  return ok({ fit, sigma: combineUncertainty(shares.map(({ shift }) => ({ effect: shift }))).sigma, shares });
 }

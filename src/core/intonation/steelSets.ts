@@ -74,7 +74,24 @@ const TWELVE: readonly (readonly [string, string, number, number])[] = [
   ['E2 octave', 'E3', 6, 26],
 ];
 
-/** Steel sets for guitar by gauge, lightest first, then the twelve-string. */
+const CHOSEN: FigureSource = {
+  standing: 'estimated',
+  says: 'gauges chosen here from the common ones, for like tensions',
+};
+
+const chosenSet = (
+  id: string,
+  name: string,
+  scaleLength: number,
+  rows: readonly (readonly [note: string, gauge: number])[],
+): StringSet => ({
+  id,
+  name,
+  scaleLength,
+  strings: rows.map(([note, gauge], i) => steelString(note, note, i + 1, gauge, CHOSEN)),
+});
+
+/** Steel sets for guitar by gauge, lightest first, then the twelve-string, baritone and tenor guitar. */
 export const STEEL_SETS: readonly StringSet[] = [
   sixString([10, 14, 23, 30, 39, 47], GAUGE_SOURCE),
   sixString([11, 15, 22, 32, 42, 52], GAUGE_SOURCE),
@@ -86,4 +103,18 @@ export const STEEL_SETS: readonly StringSet[] = [
     scaleLength: 645,
     strings: TWELVE.map(([name, note, course, gauge]) => steelString(name, note, course, gauge, OCTAVE_SOURCE)),
   },
+  chosenSet('steel-baritone-14-56', 'Steel, baritone guitar B to B, 14-56', 686, [
+    ['B3', 14],
+    ['F#3', 17],
+    ['D3', 26],
+    ['A2', 35],
+    ['E2', 45],
+    ['B1', 56],
+  ]),
+  chosenSet('steel-tenor-10-32', 'Steel, tenor guitar CGDA, 10-32', 584, [
+    ['A4', 10],
+    ['D4', 14],
+    ['G3', 22],
+    ['C3', 32],
+  ]),
 ];

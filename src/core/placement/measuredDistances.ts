@@ -2,8 +2,8 @@ import type { BridgePlace, NamedPoint } from '../bridge/types';
 import type { NutDatum } from '../document/types';
 import { boardWidthAt } from '../instrument/boardOf';
 import type { Board } from '../instrument/types';
+import { ordinal } from '../units/ordinal';
 import { DATUM_NAME } from './datumName';
-import { ordinal } from './ordinal';
 import { ruleDistance } from './ruleDistance';
 import type { MeasuredDistance } from './types';
 

@@ -28,8 +28,6 @@ export const placementOf = (
     string === undefined
       ? []
       : [number(id, `Break point, ${side} ${string.name}`, saddle.centre + saddle.slope * string.x)];
-  const firstPin = bridge.pins[0];
-  const lastPin = bridge.pins.at(-1);
   const foremost = pathBounds(bridge.footprint.outline).minY;
   return {
     numbers: [
@@ -39,9 +37,7 @@ export const placementOf = (
       number('slot-centre', 'Slot centre', slot.middle),
       number('slot-front', 'Slot front, centre', slot.front),
       number('bridge-front', 'Bridge front, centre', bridge.front),
-      ...(firstPin === undefined || lastPin === undefined
-        ? []
-        : [number('pin-row', 'Pin row, centre', (firstPin.centre.y + lastPin.centre.y) / 2)]),
+      ...(bridge.pinRow === null ? [] : [number('pin-row', 'Pin row, centre', bridge.pinRow)]),
       number('octave', 'Octave line', board.octave),
     ],
     distances: measuredDistances(measuringBases(board, instrument.nut.datum, instrument.frets.bodyJoin), bridge),

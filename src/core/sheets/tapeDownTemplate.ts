@@ -82,9 +82,14 @@ const layOut = (paper: Paper, taped: TapedPart, content: TemplateContent): reado
   return null;
 };
 
+/** Whether the taped part is too wide for this paper either way; else it is its length that does not fit. */
+const tooWide = (paper: Paper, taped: TapedPart): boolean =>
+  framesOf(paper).every((frame) => taped.width > roomOf(frame).width);
+
 /**
  * The tape-down template, true size: one page upright or on its side where everything fits, else the calibration square on
- * a second page. Fails with code sheet.wide when the bridge fits on no page of this paper, naming papers that would do.
+ * a second page. Fails with code sheet.large when the template is too wide or too long for every page
+ * of this paper, saying which and naming papers that would do.
  */
 export const tapeDownTemplate = (
   project: Project,
@@ -102,8 +107,8 @@ export const tapeDownTemplate = (
     const names = wouldDo.map(({ name }) => name).join(', ');
     return fail(
       'paper',
-      'sheet.wide',
-      `This template is ${showLength(taped.width, style)} wide and ${showLength(taped.height, style)} long: too much for ${paper.name}. ${names === '' ? 'None of the usual papers would do.' : `These papers would do: ${names}.`}`,
+      'sheet.large',
+      `This template is ${showLength(taped.width, style)} wide and ${showLength(taped.height, style)} long: too much for ${paper.name} by its ${tooWide(paper, taped) ? 'width' : 'length'}. ${names === '' ? 'None of the usual papers would do.' : `These papers would do: ${names}.`}`,
     );
   }
   return ok({

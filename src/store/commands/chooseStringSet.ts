@@ -1,5 +1,5 @@
 import type { Project } from '../../core/document/types';
-import { stringsOfSet } from '../../core/kinds/kinds';
+import { stringsOfSet } from '../../core/kinds/stringsOfSet';
 import { fail, ok, type Result } from '../../core/result';
 
 /** The strings of a set. Own compensation stays with the strings that both sets have; code strings.unknown. */

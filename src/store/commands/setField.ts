@@ -1,5 +1,6 @@
 import { fieldAt } from '../../core/document/fieldAt';
-import { type FieldValue, withFieldValue } from '../../core/document/fieldValue';
+import { type FieldValue, fieldValue, withFieldValue } from '../../core/document/fieldValue';
+import { MOST_READINGS, readingOfPath } from '../../core/document/readingFields';
 import type { Project } from '../../core/document/types';
 import { validateField } from '../../core/document/validateField';
 import { fail, failed, ok, type Result } from '../../core/result';
@@ -13,12 +14,15 @@ export interface SetField {
 
 /**
  * Another value in one field, if its own row of the table allows it. Codes: field.unknown when this project has no such
- * field (pins on a bridge without), else those of `validateField`.
+ * field (pins on a bridge without), field.full, else those of `validateField`.
  */
 export const setField = (project: Project, { path, value, show }: SetField): Result<Project> => {
   const field = fieldAt(project, path);
   const absent = path.startsWith('bridge.pins.') && project.bridge.pins === null;
   if (field === null || absent) return fail(path, 'field.unknown', 'This instrument has no such measure.');
+  const { readings } = project.instrument.scale;
+  if (readingOfPath(path) !== null && fieldValue(project, path) === null && readings.length >= MOST_READINGS)
+    return fail(path, 'field.full', `There is room for ${MOST_READINGS} readings in all; empty one first.`);
   const issues = validateField(field, value, show);
   return issues.length > 0 ? failed(issues) : ok(withFieldValue(project, path, value));
 };

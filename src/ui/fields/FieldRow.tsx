@@ -14,13 +14,15 @@ interface FieldRowProps {
   /** Shown in place of the saved value, when that is not what counts. */
   readonly instead?: number | undefined;
   readonly note?: string | undefined;
+  /** What counts while the box is empty. */
+  readonly usual?: string | undefined;
 }
 
 /** What is read out with a field. */
 const aboutField = ({ help, source }: Field): string => (source === undefined ? help : `${help} Source: ${source}.`);
 
 /** One field of the project: its row of the field table as a box or a select. Nothing where the project has no such field. */
-export function FieldRow({ path, instead, note }: FieldRowProps) {
+export function FieldRow({ path, instead, note, usual }: FieldRowProps) {
   const { actions } = useServices().store;
   const project = useStore((state) => state.project);
   const { style } = useLengths();
@@ -56,6 +58,7 @@ export function FieldRow({ path, instead, note }: FieldRowProps) {
       unit={unit}
       about={aboutField(field)}
       decimal={field.kind !== 'text'}
+      usual={usual}
       note={note}
       take={take}
     />

@@ -12,6 +12,8 @@ interface TextBoxProps {
   /** Read out with the box: what to measure, and where the figure comes from. */
   readonly about: string;
   readonly decimal: boolean;
+  /** Stands in an empty box. */
+  readonly usual?: string | undefined;
   /** Said under the box while nothing is wrong. */
   readonly note?: string | undefined;
   /** Takes the typed text; answers with what is wrong, or null. */
@@ -19,9 +21,9 @@ interface TextBoxProps {
 }
 
 /** A labelled box that keeps what is typed until Enter or until it is left. */
-export function TextBox({ label, path, shown, unit, about, decimal, note, take }: TextBoxProps) {
+export function TextBox({ label, path, shown, unit, about, decimal, usual, note, take }: TextBoxProps) {
   const id = useId();
-  const draft = useDraft(shown, take);
+  const draft = useDraft(path, shown, take);
   const invalid = draft.wrong !== null;
   return (
     <div className={decimal ? 'field' : 'field field-wide'}>
@@ -34,6 +36,8 @@ export function TextBox({ label, path, shown, unit, about, decimal, note, take }
           autoComplete="off"
           spellCheck={false}
           value={draft.text}
+          style={decimal && unit !== '' ? { paddingRight: `${9 * unit.length + 16}px` } : undefined}
+          placeholder={usual}
           title={about}
           data-path={path}
           data-draft={draft.typing ? '' : undefined}

@@ -4,7 +4,12 @@ import { fail, ok, type Result } from '../../core/result';
 import { parseLength } from '../../core/units/parseLength';
 
 const readNumber = (field: NumberField, text: string): Result<FieldValue> => {
-  const plain = text.trim().replace(/\s*%$/, '').replace(',', '.');
+  const plain = text
+    .trim()
+    .replace(/\s*[%°]$/, '')
+    .replace(',', '.')
+    .replace(/^[−–]/, '-');
+  if (plain === '' && field.optional === true) return ok(null);
   if (plain === '') return fail(field.path, 'number.unfinished', `Type a number for ${field.label}.`);
   if (!/^[-+]?(\d+\.?\d*|\.\d+)$/.test(plain))
     return fail(field.path, 'number.wrong', `“${text.trim()}” is not a number: expected digits, such as 14.`);

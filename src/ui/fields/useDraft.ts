@@ -1,4 +1,5 @@
-import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, useContext, useEffect, useRef, useState } from 'react';
+import { DraftsContext } from './drafts';
 
 /** Text being typed, kept beside the value until it is whole. */
 export interface Draft {
@@ -13,33 +14,40 @@ export interface Draft {
 
 /**
  * The text of a box: what the value shows until the maker types. Enter and leaving the box hand it over; `take` answers
- * with what is wrong, or null. Wrong text stays as typed; Escape brings the value back, and so does a value that changes
- * from elsewhere.
+ * with what is wrong, or null. Wrong text stays as typed, even over a change of station; Escape brings the value back, and
+ * so does a value that changes from elsewhere.
  */
-export const useDraft = (shown: string, take: (text: string) => string | null): Draft => {
-  const [draft, setDraft] = useState<string | null>(null);
-  const [wrong, setWrong] = useState<string | null>(null);
+export const useDraft = (path: string, shown: string, take: (text: string) => string | null): Draft => {
+  const drafts = useContext(DraftsContext);
+  const [kept, setKept] = useState(() => {
+    const before = drafts.get(path);
+    return before?.shown === shown ? before : null;
+  });
   // Enter and Escape are followed by a blur in the same breath, before the state above is drawn again.
-  const latest = useRef<string | null>(null);
+  const latest = useRef(kept?.text ?? null);
 
-  const keep = (text: string | null, reason: string | null): void => {
+  const keep = (text: string | null, wrong: string | null): void => {
     latest.current = text;
-    setDraft(text);
-    setWrong(reason);
+    const draft = text === null ? null : { text, wrong, shown };
+    setKept(draft);
+    if (draft === null) drafts.delete(path);
+    else drafts.set(path, draft);
   };
   // biome-ignore lint/correctness/useExhaustiveDependencies: a value from elsewhere is the one thing to react to
-  useEffect(() => keep(null, null), [shown]);
+  useEffect(() => {
+    if (kept !== null && kept.shown !== shown) keep(null, null);
+  }, [shown]);
 
   const handOver = (): void => {
     const text = latest.current;
     if (text === null) return;
-    const reason = take(text);
-    keep(reason === null ? null : text, reason);
+    const wrong = take(text);
+    keep(wrong === null ? null : text, wrong);
   };
   return {
-    text: draft ?? shown,
-    wrong,
-    typing: draft !== null,
+    text: kept?.text ?? shown,
+    wrong: kept?.wrong ?? null,
+    typing: kept !== null,
     change: (text) => keep(text, null),
     leave: handOver,
     press: (event) => {

@@ -1,9 +1,10 @@
-import { useRef } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { RadioRow } from '../fields/RadioRow';
+import type { FileWork } from '../files/fileWork';
 import { useServices } from '../services';
-import type { FileWork } from '../useFileWork';
 import { useStore } from '../useStore';
-import { NewDialog } from './NewDialog';
+
+const NewDialog = lazy(async () => ({ default: (await import('../files/NewDialog')).NewDialog }));
 
 const HANDS = [
   { value: 'right', label: 'Right' },
@@ -17,7 +18,7 @@ const UNITS = [
 /** The name of the work, and what can be done with all of it. */
 export function Header({ work }: { readonly work: FileWork }) {
   const { actions } = useServices().store;
-  const dialog = useRef<HTMLDialogElement>(null);
+  const [beginning, setBeginning] = useState(false);
   const { past, future } = useStore((state) => state.history);
   const { about, instrument } = useStore((state) => state.project);
   const saved = useStore((state) => state.saved === state.project);
@@ -31,7 +32,7 @@ export function Header({ work }: { readonly work: FileWork }) {
         <span className="quiet">{saved ? 'saved to a file' : 'not saved to a file'}</span>
       </p>
       <div className="buttons">
-        <button type="button" onClick={() => dialog.current?.showModal()}>
+        <button type="button" onClick={() => setBeginning(true)}>
           New
         </button>
         <button type="button" onClick={work.open}>
@@ -64,7 +65,11 @@ export function Header({ work }: { readonly work: FileWork }) {
       <button type="button" className="primary" onClick={work.downloadPdf}>
         Download PDF
       </button>
-      <NewDialog dialog={dialog} begin={work.begin} />
+      {beginning && (
+        <Suspense fallback={null}>
+          <NewDialog begin={work.begin} closed={() => setBeginning(false)} />
+        </Suspense>
+      )}
     </header>
   );
 }

@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
+import type { FileWork } from '../files/fileWork';
 import { useServices } from '../services';
-import type { FileWork } from '../useFileWork';
 
 /** Undo, redo and save by the usual keys. In a box where text is being typed, undo stays the box's own. */
 export const useShortcuts = ({ save }: Pick<FileWork, 'save'>): void => {

@@ -1,33 +1,47 @@
 import type { StringCompensation } from '../../core/bridge/types';
+import { NINETEEN_OF_TWENTY } from '../plusMinus';
 import { useLengths } from '../useLengths';
+import { useStore } from '../useStore';
+import { signedCents } from '../withSign';
 
-const signed = (cents: number): string => {
-  const text = Math.abs(cents).toFixed(1);
-  return text === '0.0' ? text : `${cents < 0 ? '−' : '+'}${text}`;
-};
+interface CompensationTableProps {
+  readonly strings: readonly StringCompensation[];
+}
 
-/** What each string asks for and what a straight saddle gives it. */
-export function CompensationTable({ strings }: { readonly strings: readonly StringCompensation[] }) {
-  const { bare } = useLengths();
+/** What each string asks for, what the model says, and what a straight saddle gives. */
+export function CompensationTable({ strings }: CompensationTableProps) {
+  const { bare, signed } = useLengths();
+  const byModel = useStore((state) => state.project.compensation.by === 'strings');
+  const modelText = (model: StringCompensation['model']): string => {
+    if (model === null) return '–';
+    const doubt = `± ${bare(NINETEEN_OF_TWENTY * model.sigma)}`;
+    return byModel ? doubt : `${bare(model.setback)} ${doubt}`;
+  };
   return (
-    <table className="figures" aria-labelledby="compensation-title">
+    <table className="figures loose" aria-labelledby="compensation-title">
       <thead>
         <tr>
           <th scope="col">String</th>
           <th scope="col">wanted</th>
+          <th scope="col" className="wide">
+            {byModel ? '±' : 'model ±'}
+          </th>
           <th scope="col">saddle</th>
-          <th scope="col">cents off</th>
+          <th scope="col">miss</th>
+          <th scope="col">cents</th>
         </tr>
       </thead>
       <tbody>
-        {strings.map(({ id, name, wanted, line, cents }, index) => (
+        {strings.map(({ id, name, wanted, line, miss, cents, model }, index) => (
           <tr key={id}>
             <th scope="row">
               {index + 1} {name}
             </th>
             <td>{bare(wanted)}</td>
+            <td>{modelText(model)}</td>
             <td>{bare(line)}</td>
-            <td>{signed(cents)}</td>
+            <td>{signed(miss)}</td>
+            <td>{signedCents(cents)}</td>
           </tr>
         ))}
       </tbody>

@@ -1,15 +1,19 @@
 import { DATUM_NAME } from '../../core/placement/datumName';
+import { useLengths } from '../useLengths';
 import { useStore } from '../useStore';
 import { ChecksTable } from './ChecksTable';
 import { CompensationTable } from './CompensationTable';
 import { DistancesTable } from './DistancesTable';
 import { FigureStyle } from './FigureStyle';
 import { PlacementTable } from './PlacementTable';
+import { ShapingTable } from './ShapingTable';
 
 /** Every figure that the maker measures by, whatever the station. */
 export function NumbersPanel() {
   const { placement, saddle, checks, issues } = useStore((state) => state.derived);
   const datum = useStore((state) => state.project.instrument.nut.datum);
+  const thickness = useStore((state) => state.project.bridge.slot.width);
+  const { withUnit } = useLengths();
   const reasons = issues.map(({ message }) => message).join(' ');
   return (
     <aside className="numbers" aria-label="Numbers">
@@ -34,6 +38,11 @@ export function NumbersPanel() {
           <h2 id="compensation-title">Compensation by string</h2>
           <p className="hint">Behind the octave line. + cents: the string plays sharp at the 12th fret.</p>
           <CompensationTable strings={saddle.value.strings} />
+          <h2 id="shaping-title">Shaping the saddle</h2>
+          <p className="hint">
+            From the front face of a saddle {withUnit(thickness)} thick to where each string must break.
+          </p>
+          <ShapingTable strings={saddle.value.strings} />
         </>
       )}
       {placement.ok && (

@@ -43,18 +43,31 @@ export function PlacementTable({ placement }: { readonly placement: Placement })
   );
 }
 
-/** The slot against square, as an angle and as a rise over the outer strings. */
+/** The slot against square: as an angle, and as a rise over the outer strings and over the slot itself. */
 function Slant({ placement, columns }: { readonly placement: Placement; readonly columns: number }) {
   const { bare } = useLengths();
   const { strings } = useStore((state) => state.derived);
   const spread = strings.ok ? (strings.value[0]?.saddleX ?? 0) - (strings.value.at(-1)?.saddleX ?? 0) : 0;
+  const slot = useStore((state) => state.project.bridge.slot.length);
   const degrees = ((placement.slant * 180) / Math.PI).toFixed(2);
   return (
-    <tr>
-      <th scope="row">Slant</th>
-      <td colSpan={columns}>
-        {degrees}° · {bare(Math.tan(placement.slant) * spread)} over {bare(spread)}
-      </td>
-    </tr>
+    <>
+      <tr>
+        <th scope="row">Slant</th>
+        <td colSpan={columns}>{degrees}°</td>
+      </tr>
+      <tr>
+        <th scope="row">Rise over the strings</th>
+        <td colSpan={columns}>
+          {bare(Math.tan(placement.slant) * spread)} over {bare(spread)}
+        </td>
+      </tr>
+      <tr>
+        <th scope="row">Rise over the slot</th>
+        <td colSpan={columns}>
+          {bare(Math.sin(placement.slant) * slot)} over {bare(slot)}
+        </td>
+      </tr>
+    </>
   );
 }

@@ -1,4 +1,4 @@
-import { PagePreview } from './PagePreview';
+import { ItemsSvg } from '../items/ItemsSvg';
 import { useSheet } from './useSheet';
 
 /** The pages as they will print. */
@@ -8,9 +8,15 @@ export function PrintPages() {
     // biome-ignore lint/a11y/noNoninteractiveTabindex: pages larger than the view are scrolled by keys
     <section className="pages" aria-label="Pages" tabIndex={0}>
       {sheet.ok ? (
-        sheet.value.pages.map((page, index) => (
-          <figure key={page.items[0]?.id ?? index}>
-            <PagePreview page={page} label={`Page ${index + 1} of ${sheet.value.pages.length}: ${sheet.value.title}`} />
+        sheet.value.pages.map(({ width, height, items }, index) => (
+          <figure key={items[0]?.id ?? index}>
+            <ItemsSvg
+              className="page"
+              width={width}
+              height={height}
+              items={items}
+              label={`Page ${index + 1} of ${sheet.value.pages.length}: ${sheet.value.title}`}
+            />
             <figcaption>
               Page {index + 1} of {sheet.value.pages.length}
             </figcaption>

@@ -1,34 +1,30 @@
+import { useMemo } from 'react';
 import type { InstrumentString } from '../../core/document/types';
-import { STRING_SETS } from '../../core/kinds/stringSets';
+import { STRING_SETS } from '../../core/intonation/stringSets';
+import { stringsOfSet } from '../../core/kinds/stringsOfSet';
 import { SelectRow } from '../fields/SelectRow';
 import { useServices } from '../services';
 import { useStore } from '../useStore';
 
-/** The set that these strings are; null for strings of the maker's own. */
-const setOf = (strings: readonly InstrumentString[]) =>
-  STRING_SETS.find(
-    (set) =>
-      set.strings.length === strings.length &&
-      set.strings.every(
-        ({ name, diameter }, index) => name === strings[index]?.name && diameter === strings[index]?.diameter,
-      ),
-  ) ?? null;
+/** The set that these strings are, figure for figure; undefined once the maker has changed one. */
+const setOf = (strings: readonly InstrumentString[]) => {
+  const text = JSON.stringify(strings);
+  return STRING_SETS.find(({ id }) => JSON.stringify(stringsOfSet(id)) === text);
+};
 
 /** Chooses the strings by set. */
 export function StringSetSelect() {
   const { actions } = useServices().store;
-  const set = setOf(useStore((state) => state.project.strings));
+  const strings = useStore((state) => state.project.strings);
+  const set = useMemo(() => setOf(strings), [strings]);
   const choices = STRING_SETS.map(({ id, name }) => ({ value: id, label: name }));
   return (
-    <>
-      <SelectRow
-        label="String set"
-        about="Gauges decide how equal gaps are shared out; treble first."
-        value={set?.id ?? ''}
-        choices={set === null ? [{ value: '', label: 'own strings' }, ...choices] : choices}
-        choose={(id) => id !== '' && actions.chooseStringSet(id)}
-      />
-      {set !== null && <p className="field-note">Gauges: {set.source}.</p>}
-    </>
+    <SelectRow
+      label="String set"
+      about="Sets by gauge, treble first; every figure in them can be changed below, where its source stands."
+      value={set?.id ?? ''}
+      choices={set === undefined ? [{ value: '', label: 'own strings' }, ...choices] : choices}
+      choose={(id) => id !== '' && actions.chooseStringSet(id)}
+    />
   );
 }

@@ -23,12 +23,20 @@ describe('bridgePlace', () => {
       'front-bass',
       'back-treble',
       'back-bass',
+      'front-tip-treble',
+      'front-tip-bass',
+      'back-tip-treble',
+      'back-tip-bass',
+      'belly-treble',
+      'belly-bass',
+      'shoulder-treble',
+      'shoulder-bass',
       'locating-treble',
       'locating-bass',
     ]);
     expect(place.points[0]?.at.x).toBeCloseTo(74.2, 9);
     expect(place.points[0]?.at.y).toBeCloseTo(638.789082, 6);
-    expect(place.points[4]?.at).toEqual(place.locating[0]?.centre);
+    expect(place.points.at(-2)?.at).toEqual(place.locating[0]?.centre);
     expect(place.pins).toHaveLength(6);
   });
 

@@ -16,7 +16,7 @@ const square = { centre: 633, slope: 0, strings: [] };
 const COS = 0.99902913;
 const SIN = 0.04405441;
 const { slot } = steelProject.bridge;
-const usualPins: Pins = { from: 9.525, spread: 54, row: 'parallel', hole: 4.7625 };
+const usualPins: Pins = { from: 9.525, spread: 54, row: 'parallel', hole: 4.7625, stagger: 0 };
 
 const expectAt = (point: Point | undefined, x: number, y: number): void => {
   expect(point?.x).toBeCloseTo(x, 5);
@@ -83,6 +83,16 @@ describe('pinHoles', () => {
       const [a, b] = [pins[index - 1]?.centre, pins[index]?.centre];
       expect(Math.hypot((a?.x ?? 0) - (b?.x ?? 0), (a?.y ?? 0) - (b?.y ?? 0))).toBeCloseTo(row?.pitch ?? 0, 9);
     }
+  });
+
+  // Twelve pins over 55: 5 apart along the row; rows 6 apart, so that neighbours lie √(5² + 6²) = 7.81 apart.
+  it('sets every second of twelve pins in a row behind the first', () => {
+    const pins = pinHoles({ ...usualPins, spread: 55, row: 'square', stagger: 6 }, 12, at, slanted);
+    expectAt(pins[0]?.centre, 27.5, back + 9.525);
+    expectAt(pins[1]?.centre, 22.5, back + 15.525);
+    expectAt(pins[11]?.centre, -27.5, back + 15.525);
+    const [a, b] = [pins[4]?.centre, pins[5]?.centre];
+    expect(Math.hypot((a?.x ?? 0) - (b?.x ?? 0), (a?.y ?? 0) - (b?.y ?? 0))).toBeCloseTo(7.8102, 4);
   });
 
   it('puts a lone pin on the centreline', () => {

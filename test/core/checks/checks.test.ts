@@ -3,7 +3,7 @@ import { checkMessage } from '../../../src/core/checks/checkMessage';
 import type { DesignCheck } from '../../../src/core/checks/types';
 import { createDerive } from '../../../src/core/derive/createDerive';
 import type { Bridge, Pins, Project, Slot } from '../../../src/core/document/types';
-import { steelProject, steelWith } from '../document/steelProject';
+import { plainStrings, steelProject, steelWith } from '../document/steelProject';
 
 const checksOf = (project: Project): readonly DesignCheck[] => createDerive()(project).checks;
 const check = (project: Project, id: string): DesignCheck => {
@@ -19,12 +19,12 @@ const plain = (slot: Partial<Slot> = {}, pins: Partial<Pins> | null = {}, more: 
     compensation: { rule: { treble: 2, bass: 2, reach: 'break-point', source: '' } },
     bridge: {
       outline: { shape: 'tie-block', parameters: { length: 190, full: 28, block: 80, corner: 0 } },
-      slot: { fromFront: 6, length: 80, width: 2.5, ends: 'square', crown: 0.5, ...slot },
-      pins: pins && { from: 8, spread: 42, row: 'square', hole: 5, ...pins },
+      slot: { fromFront: 6, length: 80, width: 2.5, ends: 'square', crown: 0.5, depth: 6, slant: null, ...slot },
+      pins: pins && { from: 8, spread: 42, row: 'square', hole: 5, stagger: 0, ...pins },
       ...more,
     },
   }),
-  strings: [4, 3, 2, 1].map((n) => ({ id: `s${n}`, name: `${n}`, diameter: 0.6 })),
+  strings: plainStrings([0.6, 0.6, 0.6, 0.6]),
 });
 
 describe('slot-edge', () => {
@@ -60,8 +60,8 @@ describe('pins-slot', () => {
   // Back wall to pin centre less the hole's radius: 8 − 2.5.
   it.each([
     [8, 'good', 5.5],
-    [5.5, 'good', 3],
-    [5, 'look', 2.5],
+    [5.6, 'good', 3.1],
+    [5.4, 'look', 2.9],
     [2, 'wrong', 0.5],
   ])('at %s from slot to pin row is %s', (from, verdict, wall) => {
     const found = check(plain({}, { from }), 'pins-slot');
@@ -84,7 +84,101 @@ describe('pins-edge', () => {
   });
 
   it('is not asked without pins', () => {
-    expect(checksOf(plain({}, null)).map(({ id }) => id)).toEqual(['strings-board', 'slot-edge', 'locating-hidden']);
+    expect(checksOf(plain({}, null)).map(({ id }) => id)).toEqual([
+      'strings-board',
+      'crown',
+      'crown-model',
+      'slot-edge',
+      'locating-hidden',
+    ]);
+  });
+});
+
+describe('pins-apart', () => {
+  // Four pins of 5 over the spread: a third of it less 5.
+  it.each([
+    [42, 'good', 9],
+    [24.3, 'good', 3.1],
+    [23.7, 'look', 2.9],
+    [12, 'wrong', 1],
+  ])('over %s mm is %s', (spread, verdict, wall) => {
+    const found = check(plain({}, { spread }), 'pins-apart');
+    expect(found.verdict).toBe(verdict);
+    expect(found.lengths[0]).toBeCloseTo(wall, 9);
+    expect(found.source).toBe('common practice, no source');
+  });
+
+  it('goes by the maker’s own limit', () => {
+    const project = { ...plain({}, { spread: 24.3 }), limits: { wallAroundPins: 4 } };
+    expect(check(project, 'pins-apart')).toMatchObject({ verdict: 'look', source: 'set by the maker' });
+  });
+
+  // Twelve pins of 5.1 in one row over 55: 5.0 apart, so they overlap by 0.1; pairs 2.0 apart would by far more.
+  it('says that the pins of twelve strings collide in one row', () => {
+    const twelve = {
+      ...plain({}, { spread: 55, hole: 5.1 }),
+      strings: plainStrings(Array.from({ length: 12 }, () => 0.3)),
+    };
+    const found = check(twelve, 'pins-apart');
+    expect(found.verdict).toBe('wrong');
+    expect(checkMessage(found, toMm)).toBe('Pin holes clear one another: they overlap by 0.10 mm.');
+  });
+});
+
+// The worked example of intonation: over 54 the six strings want 1.818 3.458 1.970 2.762 3.377 4.772; the line of least
+// squares misses string 2 by 1.088, the rule of 1/16 and 5/32 in by 1.394, and 0.3 of land is kept.
+describe('crown', () => {
+  const { slot } = steelProject.bridge;
+  const byStrings = (width: number, limits: Project['limits'] = {}): Project => ({
+    ...steelWith({ compensation: { by: 'strings' }, bridge: { slot: { ...slot, width } } }),
+    limits,
+  });
+  const crowns = (project: Project) => checksOf(project).filter(({ id }) => id.startsWith('crown'));
+
+  it('is good where the saddle can be shaped to every mark, and then the model is not asked twice', () => {
+    // 3.175 / 2 − 0.3 = 1.2875 either way.
+    expect(crowns(byStrings(3.175)).map(({ id, verdict }) => [id, verdict])).toEqual([['crown', 'good']]);
+  });
+
+  it('names the strings whose mark lies beyond, and what is left at the worst', () => {
+    // 2.38125 / 2 − 0.3 = 0.890625 across, 0.89136 along: 1.088 − 0.891 = 0.197.
+    const [found] = crowns(byStrings(2.38125));
+    expect(found?.verdict).toBe('look');
+    expect(Math.abs((found?.lengths[0] ?? 0) - 0.197)).toBeLessThan(0.001);
+    expect(found && checkMessage(found, toMm)).toBe(
+      'The saddle is too thin to be shaped to the mark of B; 0.20 mm is left at the worst.',
+    );
+  });
+
+  it('goes by the maker’s own land', () => {
+    // 1.5875 − 0.6 = 0.9875 falls short of 1.088 alone.
+    expect(crowns(byStrings(3.175, { land: 0.6 }))[0]).toMatchObject({ verdict: 'look' });
+    expect(crowns(byStrings(3.175, { land: 0.4 }))[0]).toMatchObject({ verdict: 'good' });
+  });
+
+  it('holds a rule of thumb against the model: one saddle cannot serve both', () => {
+    const [own, model] = crowns(steelProject);
+    expect(own).toMatchObject({ id: 'crown', verdict: 'good' });
+    expect(model).toMatchObject({ id: 'crown-model', verdict: 'look' });
+    // 1.394 less 1.2875 · √(1 + 0.0441²) = 1.28875.
+    expect(Math.abs((model?.lengths[0] ?? 0) - 0.1055)).toBeLessThan(0.001);
+    expect(model && checkMessage(model, toMm)).toBe(
+      'One saddle cannot serve both: the model’s mark for B lies up to 0.11 mm beyond the crown’s reach.',
+    );
+  });
+
+  it('and says when one saddle serves both', () => {
+    const wide = crowns(steelWith({ bridge: { slot: { ...slot, width: 4 } } }));
+    expect(wide.map(({ id, verdict }) => [id, verdict])).toEqual([
+      ['crown', 'good'],
+      ['crown-model', 'good'],
+    ]);
+  });
+
+  it('asks nothing of a model that has no answer', () => {
+    const [first, ...rest] = steelProject.strings;
+    const mute = { ...steelProject, strings: first ? [{ ...first, frequency: 0 }, ...rest] : [] };
+    expect(crowns(mute).map(({ id }) => id)).toEqual(['crown']);
   });
 });
 
@@ -118,6 +212,13 @@ describe('compensation sign', () => {
     ]);
     expect(found[0]?.lengths[0]).toBeCloseTo(1, 9);
     expect(found[1]?.lengths[0]).toBeCloseTo(0.2, 9);
+  });
+
+  it('asks about own figures too', () => {
+    const own = { s1: -0.5, s2: 2, s3: 2, s4: 2.5, s5: 3, s6: 3.5 };
+    const fit = { ...steelProject.compensation.fit, line: 'outer' as const };
+    const found = checksOf(steelWith({ compensation: { by: 'own', own, fit } }));
+    expect(found.filter(({ id }) => id.startsWith('compensation-')).map(({ id }) => id)).toEqual(['compensation-s1']);
   });
 
   it('says nothing when none does', () => {

@@ -9,6 +9,12 @@ import { anyProject } from './randomProject';
 const PAPER = { id: 'a4', name: 'A4', width: 210, height: 297 };
 const STYLE = { unit: 'mm', decimals: 1 } as const;
 
+/** Every number in a derived part, however deep. */
+const numbersIn = (part: unknown): readonly number[] => {
+  if (typeof part === 'number') return [part];
+  return typeof part === 'object' && part !== null ? Object.values(part).flatMap(numbersIn) : [];
+};
+
 describe('derive is total', () => {
   it('answers for any project whose fields keep their ranges, drawing and sheet included', () => {
     let whole = 0;
@@ -21,6 +27,9 @@ describe('derive is total', () => {
         expect(derived.issues.length === 0).toBe(good);
         for (const { message, path, code } of derived.issues)
           expect([message, code].every((text) => text !== '') && !/NaN|undefined/.test(message + path)).toBe(true);
+        const { models, height, audit, survey, taper } = derived;
+        for (const part of [models, height, audit, survey, taper, saddle])
+          if (part?.ok) expect(numbersIn(part.value).every(Number.isFinite)).toBe(true);
         const items = buildDrawing(derived, { hand: project.instrument.hand, datum: 'front', style: STYLE });
         expect(items.length > 0).toBe(good);
         for (const item of items)
@@ -50,7 +59,7 @@ describe('derive, a part that fails', () => {
       ['belly.flat', 'bridge.outline.parameters.full'],
     ]);
     // What can be checked still is.
-    expect(derived.checks.map(({ id }) => id)).toEqual(['strings-board', 'locating-hidden']);
+    expect(derived.checks.map(({ id }) => id)).toEqual(['strings-board', 'crown', 'crown-model', 'locating-hidden']);
   });
 
   it('says so when a rounding shrinks to nothing', () => {
@@ -93,20 +102,40 @@ describe('derive, a part that fails', () => {
 
 describe('derive remembers', () => {
   const derive = createDerive();
-  const before = derive(steelProject);
+  const measured = steelWith({
+    instrument: {
+      widths: { nut: 46, twelfth: 57, last: 60.6 },
+      scale: { from: 'readings', entered: 645, readings: [{ fret: 12, value: 322.5 }] },
+    },
+    height: { straightedge: 1 },
+    audit: { treble: 646.6, bass: 649 },
+  });
+  const before = derive(measured);
 
-  it('every part when only the name or the action changes', () => {
-    const renamed = derive({ ...steelProject, about: { ...steelProject.about, name: 'Other' } });
-    const lowered = derive({ ...steelProject, setup: { action: { treble: 1, bass: 2 }, relief: 0.2 } });
-    for (const part of ['scale', 'board', 'strings', 'saddle', 'slot', 'bridge', 'placement'] as const) {
-      expect(renamed[part]).toBe(before[part]);
-      expect(lowered[part]).toBe(before[part]);
-    }
+  it('every part when only the name changes', () => {
+    const renamed = derive({ ...measured, about: { ...measured.about, name: 'Other' } });
+    for (const part of Object.keys(before) as (keyof typeof before)[])
+      if (part !== 'issues') expect(renamed[part], part).toBe(before[part]);
+  });
+
+  // The model wants another setback of every string; the rule's saddle stays where it is.
+  it('what the heights do not touch when the relief changes', () => {
+    const bowed = derive({ ...measured, setup: { ...measured.setup, relief: 0.2 } });
+    for (const part of ['scale', 'board', 'strings', 'survey', 'taper'] as const)
+      expect(bowed[part], part).toBe(before[part]);
+    for (const part of ['models', 'saddle', 'height', 'audit'] as const)
+      expect(bowed[part], part).not.toBe(before[part]);
+    expect(bowed.placement).toEqual(before.placement);
+  });
+
+  it('all of it, so that nothing above stands for a part that is not there', () => {
+    for (const [part, value] of Object.entries(before))
+      if (part !== 'checks' && part !== 'issues') expect(value, part).toMatchObject({ ok: true });
   });
 
   it('what does not follow from the bridge when the bridge changes', () => {
     const { pins } = steelProject.bridge;
-    const moved = derive(steelWith({ bridge: { pins: pins && { ...pins, from: 12 } } }));
+    const moved = derive({ ...measured, bridge: { ...measured.bridge, pins: pins && { ...pins, from: 12 } } });
     expect(moved.scale).toBe(before.scale);
     expect(moved.strings).toBe(before.strings);
     expect(moved.bridge).not.toBe(before.bridge);
@@ -114,7 +143,7 @@ describe('derive remembers', () => {
   });
 
   it('nothing wrong: the same project derives alike in a fresh one', () => {
-    derive(steelWith({ instrument: { frets: { bodyJoin: 12 } } }));
+    derive(steelWith({ instrument: { frets: { count: 20, bodyJoin: 12 } } }));
     expect(derive(steelProject)).toEqual(createDerive()(steelProject));
   });
 });

@@ -5,6 +5,7 @@ import { type FieldValue, withFieldValue } from '../../../src/core/document/fiel
 import type { Project, ShapeName } from '../../../src/core/document/types';
 import { KINDS } from '../../../src/core/kinds/kinds';
 import { usualBridge, usualPins } from '../../../src/core/kinds/usualBridge';
+import { plainStrings } from '../document/steelProject';
 
 /** Any value that the field's own row allows, its limits and whole millimetres more often than chance would have them. */
 export const valueFor = (field: Field): fc.Arbitrary<FieldValue> => {
@@ -19,10 +20,13 @@ export const valueFor = (field: Field): fc.Arbitrary<FieldValue> => {
       );
       return field.optional === true ? fc.oneof(any, fc.constant(null)) : any;
     }
-    case 'number':
-      return field.whole
-        ? fc.integer({ min: field.min, max: field.max })
-        : fc.oneof(fc.double({ min: field.min, max: field.max, noNaN: true }), fc.constantFrom(field.min, field.max));
+    case 'number': {
+      const { min, max } = field;
+      const any: fc.Arbitrary<FieldValue> = field.whole
+        ? fc.integer({ min, max })
+        : fc.oneof(fc.double({ min, max, noNaN: true }), fc.constantFrom(min, max));
+      return field.optional === true ? fc.oneof(any, fc.constant(null)) : any;
+    }
     case 'choice':
       return fc.constantFrom(...field.choices.map(({ value }) => value));
     case 'text':
@@ -36,7 +40,15 @@ const strings = fc.array(fc.double({ min: 0.1, max: 3, noNaN: true }), { maxLeng
 export const anyProject: fc.Arbitrary<Project> = fc
   .record({
     kind: fc.constantFrom(...KINDS),
-    shape: fc.constantFrom<ShapeName>('belly', 'tie-block', 'small-ukulele'),
+    shape: fc.constantFrom<ShapeName>(
+      'rectangular',
+      'belly',
+      'belly-nut',
+      'pyramid-tip',
+      'tie-block',
+      'small-ukulele',
+      'double-sided',
+    ),
     pins: fc.boolean(),
     usual: fc.boolean(),
     diameters: fc.oneof(strings, fc.constant(null)),
@@ -45,8 +57,7 @@ export const anyProject: fc.Arbitrary<Project> = fc
     const made = kind.make('p', '2026-01-01T00:00:00Z');
     const start: Project = {
       ...made,
-      strings:
-        diameters?.map((diameter, index) => ({ id: `s${index + 1}`, name: `${index + 1}`, diameter })) ?? made.strings,
+      strings: diameters === null ? made.strings : plainStrings(diameters),
       bridge: { ...usualBridge(shape), pins: pins ? usualPins(50) : null },
     };
     const fields = allFields(start).filter(

@@ -1,18 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import { allFields, fieldAt } from '../../../src/core/document/fieldAt';
-import { FIELDS, READING_COUNT } from '../../../src/core/document/fieldTable';
+import { FIELDS } from '../../../src/core/document/fieldTable';
+import { READING_COUNT } from '../../../src/core/document/instrumentFields';
 import { SHAPE_PARAMETERS, usualParameters } from '../../../src/core/document/shapeParameters';
 import { validateField } from '../../../src/core/document/validateField';
 import { KINDS } from '../../../src/core/kinds/kinds';
-import { steelProject, steelWith } from './steelProject';
+import { plainStrings, steelProject, steelWith } from './steelProject';
 
 /** Leaves of a project that no row edits, and why. */
 const WITHOUT_ROW = [
   /^(format|version|id|revision)$/, // kept by the program
   /^about\.(created|changed|notes)$/, // kept by the program; notes have no box yet
   /^instrument\.scale\.from$/, // follows what was typed last
-  /^instrument\.scale\.readings\.\d\.fret$/, // readings go to the 12th fret
-  /^strings\.\d+\.(id|name|diameter)$/, // come with the string set
+  /^instrument\.scale\.readings\.\d+\.(fret|value)$/, // their rows go by the fret, see below
+  /^strings\.\d+\.(id|course|wound|source)$/, // come with the string set
+  /^strings\.\d+\.elastic\.(kind|at\.scaleLength|at\.frequency)$/, // how the set was measured
 ];
 
 const leaves = (value: unknown, path: string): readonly string[] =>
@@ -20,10 +22,28 @@ const leaves = (value: unknown, path: string): readonly string[] =>
     ? Object.entries(value).flatMap(([key, child]) => leaves(child, path === '' ? key : `${path}.${key}`))
     : [path];
 
-const read = { from: 'readings' as const, entered: 645, readings: [{ fret: 12, value: 322.5 }] };
+const readings = [
+  { fret: 5, value: 162 },
+  { fret: 12, value: 322.5 },
+  { fret: 12, value: 322.6 },
+];
+const read = { from: 'readings' as const, entered: 645, readings };
+/** Every doubt and limit that a maker can set, copied by hand from what the model, the heights and the audit take. */
+const DOUBTS = 'action nutHeight relief fingerDistance pushDown coreDiameter modulus massPerLength kappa b0'.split(' ');
+const HEIGHT_LIMITS =
+  'airspaceLeast airspaceMost proudLeast proudMost thicknessLeast thicknessMost woodUnder share shareAim breakDeg'.split(
+    ' ',
+  );
+const AUDIT_LIMITS = 'leaveCents centsAgree land recutMost wallAroundSlot wallAroundPins pinAside'.split(' ');
+const atOne = (names: readonly string[]) => Object.fromEntries(names.map((name) => [name, 1]));
 const projects = [
   ...KINDS.map(({ make }) => make('p', '2026-01-01T00:00:00Z')),
-  steelWith({ instrument: { scale: read }, compensation: { own: { s1: 1.5 } } }),
+  {
+    ...steelWith({ instrument: { scale: read, widths: { nut: 46, twelfth: 57, last: 60 }, boardRadius: 400 } }),
+    doubts: atOne(DOUBTS),
+    limits: atOne([...HEIGHT_LIMITS, ...AUDIT_LIMITS]),
+  },
+  steelWith({ compensation: { own: { s1: 1.5 } } }),
 ];
 
 describe('the field table', () => {
@@ -32,13 +52,29 @@ describe('the field table', () => {
     (_, project) => {
       const paths = new Set(allFields(project).map(({ path }) => path));
       const without = leaves(project, '').filter((leaf) => {
-        const path = leaf.replace(/^(instrument\.scale\.readings\.\d)\.value$/, '$1');
-        return !paths.has(path) && !WITHOUT_ROW.some((pattern) => pattern.test(leaf));
+        return !paths.has(leaf) && !WITHOUT_ROW.some((pattern) => pattern.test(leaf));
       });
       // A bridge without pins holds null there.
       expect(without.filter((leaf) => leaf !== 'bridge.pins')).toEqual([]);
     },
   );
+
+  it('has rows for readings to any fret', () => {
+    const paths = allFields(steelWith({ instrument: { scale: read } })).map(({ path }) => path);
+    for (const place of ['5.0', '12.0', '12.1', '12.4']) expect(paths).toContain(`instrument.scale.readings.${place}`);
+    expect(paths).not.toContain('instrument.scale.readings.5.1');
+    expect(fieldAt(steelProject, 'instrument.scale.readings.7.2')?.label).toBe('Nut to 7th fret, 3rd reading');
+  });
+
+  it('has no doubt or limit that nothing takes', () => {
+    const named = FIELDS.measure.map(({ path }) => path).filter((path) => /^(doubts|limits)\./.test(path));
+    expect([...named].sort()).toEqual(
+      [
+        ...DOUBTS.map((name) => `doubts.${name}`),
+        ...[...HEIGHT_LIMITS, ...AUDIT_LIMITS].map((name) => `limits.${name}`),
+      ].sort(),
+    );
+  });
 
   it('has each path and label once, each with a sentence of help', () => {
     for (const project of projects) {
@@ -59,9 +95,9 @@ describe('the field table', () => {
 
   // Names that checks from outside the project drive the app by.
   it.each([
-    ['instrument.scale.readings.0', 'Nut to 12th fret, 1st reading'],
-    ['instrument.scale.readings.1', 'Nut to 12th fret, 2nd reading'],
-    ['instrument.scale.readings.2', 'Nut to 12th fret, 3rd reading'],
+    ['instrument.scale.readings.12.0', 'Nut to 12th fret, 1st reading'],
+    ['instrument.scale.readings.12.1', 'Nut to 12th fret, 2nd reading'],
+    ['instrument.scale.readings.12.2', 'Nut to 12th fret, 3rd reading'],
     ['instrument.scale.entered', 'Scale length'],
     ['instrument.widths.nut', 'Nut width'],
     ['instrument.spread.own', 'String spacing at saddle, outer'],
@@ -79,7 +115,7 @@ describe('the field table', () => {
     expect(fieldAt(steelProject, path)?.label).toBe(label);
   });
 
-  it('has room for three readings', () => expect(READING_COUNT).toBe(3));
+  it('has room for five readings', () => expect(READING_COUNT).toBe(5));
 
   it('keeps every limit in order', () => {
     for (const field of [...FIELDS.measure, ...FIELDS.draw])
@@ -100,8 +136,26 @@ describe('fieldAt', () => {
     expect(fieldAt(steelProject, 'bridge.outline.parameters.block')).toBeNull();
   });
 
-  it.each(['', 'instrument', 'strings.0.diameter', 'compensation.own.s9', '__proto__', 'instrument.hand.length'])(
-    'has none for "%s"',
-    (path) => expect(fieldAt(steelProject, path)).toBeNull(),
-  );
+  it('has rows for the figures of a string by its core, or as they were measured', () => {
+    expect(fieldAt(steelProject, 'strings.5.elastic.coreDiameter')).toMatchObject({ label: 'Core, string 6' });
+    expect(fieldAt(steelProject, 'strings.5.elastic.kappa')).toBeNull();
+    const elastic = { kind: 'measured' as const, kappa: 50, b0: 0.002 };
+    const measured = { ...steelProject, strings: plainStrings([1, 1, 1]).map((each) => ({ ...each, elastic })) };
+    expect(fieldAt(measured, 'strings.2.elastic.kappa')).toMatchObject({ kind: 'number', source: 'a test' });
+    expect(fieldAt(measured, 'strings.2.elastic.coreDiameter')).toBeNull();
+  });
+
+  it.each([
+    '',
+    'instrument',
+    'strings.6.diameter',
+    'strings.0.id',
+    'strings.0.elastic.kind',
+    'instrument.scale.readings.0.0',
+    'instrument.scale.readings.37.0',
+    'doubts.nothing',
+    'compensation.own.s9',
+    '__proto__',
+    'instrument.hand.length',
+  ])('has none for "%s"', (path) => expect(fieldAt(steelProject, path)).toBeNull());
 });

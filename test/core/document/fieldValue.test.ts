@@ -6,11 +6,11 @@ import type { Project } from '../../../src/core/document/types';
 import { valueFor } from '../derive/randomProject';
 import { steelProject, steelWith } from './steelProject';
 
-const reading = (n: number) => `instrument.scale.readings.${n}`;
+const reading = (n: number, fret = 12) => `instrument.scale.readings.${fret}.${n}`;
 const scaleOf = (project: Project) => project.instrument.scale;
 
 describe('fieldValue and withFieldValue', () => {
-  const fields = allFields(steelProject).filter(({ path }) => !path.startsWith(reading(1).slice(0, -1)));
+  const fields = allFields(steelProject).filter(({ path }) => !path.startsWith('instrument.scale.readings.'));
 
   it('give back what was put in, and leave the project before as it was', () => {
     const before = JSON.stringify(steelProject);
@@ -76,6 +76,58 @@ describe('readings of nut to 12th fret', () => {
   it('never leave a gap: typed in the third box, the first reading is the first', () => {
     expect(scaleOf(withFieldValue(steelProject, reading(2), 320)).readings).toEqual([{ fret: 12, value: 320 }]);
   });
+});
+
+describe('readings to other frets', () => {
+  const both = withFieldValue(withFieldValue(steelProject, reading(0), 322.5), reading(0, 5), 161.8);
+
+  it('stand beside those to the 12th, lowest fret first', () => {
+    expect(scaleOf(both).readings).toEqual([
+      { fret: 5, value: 161.8 },
+      { fret: 12, value: 322.5 },
+    ]);
+    expect([fieldValue(both, reading(0, 5)), fieldValue(both, reading(1, 5)), fieldValue(both, reading(0))]).toEqual([
+      161.8,
+      null,
+      322.5,
+    ]);
+  });
+
+  it('leave those to the 12th alone when they are cleared', () => {
+    expect(scaleOf(withFieldValue(both, reading(0, 5), null))).toMatchObject({
+      from: 'readings',
+      readings: [{ fret: 12, value: 322.5 }],
+    });
+  });
+});
+
+describe('figures that may be absent', () => {
+  it.each(['compensation.own.s2', 'doubts.coreDiameter', 'limits.land'])('%s is gone once it is cleared', (path) => {
+    const [last = ''] = path.split('.').slice(-1);
+    const set = withFieldValue(steelProject, path, 0.5);
+    const { doubts, limits, compensation } = set;
+    expect({ ...doubts, ...limits, ...compensation.own }).toEqual({ [last]: 0.5 });
+    expect(withFieldValue(set, path, null)).toEqual(steelProject);
+    // Clearing what was never set changes nothing, and another figure stays.
+    expect(withFieldValue(steelProject, path, null)).toEqual(steelProject);
+    const two = withFieldValue(withFieldValue(set, 'compensation.own.s5', 3), path, null);
+    expect(two.compensation.own).toEqual({ s5: 3 });
+  });
+
+  it('stand empty as null outside of those groups', () => {
+    const read = withFieldValue(steelProject, 'height.straightedge', 1.2);
+    expect(withFieldValue(read, 'height.straightedge', null).height).toEqual(steelProject.height);
+    expect(withFieldValue(steelProject, 'instrument.boardRadius', null).instrument).toHaveProperty('boardRadius', null);
+  });
+});
+
+it("a string's figure leaves the strings a list, in their order", () => {
+  const { strings } = withFieldValue(steelProject, 'strings.0.diameter', 0.33);
+  expect(Array.isArray(strings)).toBe(true);
+  expect(strings).toEqual([{ ...steelProject.strings[0], diameter: 0.33 }, ...steelProject.strings.slice(1)]);
+  const { strings: thicker } = withFieldValue(steelProject, 'strings.5.elastic.coreDiameter', 0.47);
+  expect(thicker[5]?.elastic).toEqual({ ...steelProject.strings[5]?.elastic, coreDiameter: 0.47 });
+  expect(thicker.slice(0, 5)).toEqual(steelProject.strings.slice(0, 5));
 });
 
 it('typing a spacing makes it the own one', () => {

@@ -73,7 +73,7 @@ describe('validateProject', () => {
     const { slot, pins } = steelProject.bridge;
     const issues = validateProject(
       steelWith({
-        instrument: { widths: { nut: 19, twelfth: 57 } },
+        instrument: { widths: { nut: 19, twelfth: 57, last: null } },
         bridge: { slot: { ...slot, width: 13 }, pins: pins && { ...pins, hole: 0 } },
         compensation: { own: { s2: 16 } },
       }),

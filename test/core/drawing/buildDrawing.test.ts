@@ -3,9 +3,11 @@ import { createDerive } from '../../../src/core/derive/createDerive';
 import type { Hand, Project } from '../../../src/core/document/types';
 import { buildDrawing } from '../../../src/core/drawing/buildDrawing';
 import type { Item, TextItem } from '../../../src/core/drawing/types';
+import { pathBounds } from '../../../src/core/geom/pathBounds';
 import type { Path, Point } from '../../../src/core/geom/types';
 import { demoProject } from '../../../src/core/kinds/demo';
 import { KINDS } from '../../../src/core/kinds/kinds';
+import { usualBridge } from '../../../src/core/kinds/usualBridge';
 import { steelProject, steelWith } from '../document/steelProject';
 
 const MM = { unit: 'mm', decimals: 1 } as const;
@@ -14,6 +16,9 @@ const draw = (project: Project, hand: Hand): readonly Item[] =>
 const projects = [
   ...KINDS.map(({ name, make }) => [name, make('p', '2026-01-01T00:00:00Z')] as const),
   ['the demo', demoProject('p', '2026-01-01T00:00:00Z')] as const,
+  ...(['rectangular', 'belly-nut', 'pyramid-tip', 'double-sided'] as const).map(
+    (shape) => [shape, { ...steelProject, bridge: usualBridge(shape) }] as const,
+  ),
   ['outer pin holes', steelWith({ bridge: { locating: { site: 'outer-pin-holes', drill: 3 } } })] as const,
 ];
 
@@ -123,6 +128,81 @@ describe('the drawing', () => {
     expect(path('octave-treble').start.y).toBe(645);
     // Bridge front 638.79, so square line at 620, straight across.
     expect([path('square-line').start.y, end('square-line').y]).toEqual([620, 620]);
+  });
+
+  const ends = (items: readonly Item[], id: string): readonly number[] => {
+    const found = items.find((item) => item.kind === 'path' && item.id === id);
+    if (found?.kind !== 'path') throw new Error(`There is no line ${id}.`);
+    return [found.path.start.x, found.path.segments.at(-1)?.to.x ?? Number.NaN];
+  };
+
+  // Half of the slot, 38.1, at the slant of 2.525° reaches 38.063; 3 clear of that. To 6 inside the tip at 76.2.
+  it('ends the octave line within the tips of a long bridge, its words over it', () => {
+    const items = draw(steelProject, 'right');
+    for (const [id, sign] of [
+      ['octave-treble', 1],
+      ['octave-bass', -1],
+    ] as const) {
+      expect(ends(items, id)[0]).toBeCloseTo(sign * 41.063, 2);
+      expect(ends(items, id)[1]).toBeCloseTo(sign * 70.2, 9);
+    }
+    expect(text(items, 'octave-label')).toMatchObject({ anchor: 'start', at: { x: expect.closeTo(-69.2, 9), y: 643 } });
+  });
+
+  // Slot front 646.189 less 13 to the belly's foremost point, 633.189; the wings lie 34.925 − 25.4 = 9.525 behind that, so at
+  // 642.714: windows of 10 about it and about the back edge, 668.114. Words over the octave line at 645 would meet the wing.
+  it('sets the windows of a belly toward the nut on its wings, the words of the octave line behind it', () => {
+    const items = draw({ ...steelProject, bridge: usualBridge('belly-nut') }, 'right');
+    const window = (id: string) => {
+      const item = items.find((each) => each.id === id);
+      if (item?.kind !== 'path') throw new Error(`There is no window ${id}.`);
+      return pathBounds(item.path);
+    };
+    for (const side of ['treble', 'bass']) {
+      const centre = side === 'treble' ? 76.2 : -76.2;
+      for (const [edge, y] of [
+        ['front', 642.714],
+        ['back', 668.114],
+      ] as const) {
+        const { minX, maxX, minY, maxY } = window(`window-${edge}-${side}`);
+        expect([(minX + maxX) / 2, (minY + maxY) / 2]).toEqual([expect.closeTo(centre, 9), expect.closeTo(y, 3)]);
+        expect([maxX - minX, maxY - minY]).toEqual([expect.closeTo(12, 9), expect.closeTo(10, 9)]);
+      }
+    }
+    expect(text(items, 'octave-label').at.y).toBe(647);
+  });
+
+  it('draws the pyramids of a pyramid-tip bridge on its face', () => {
+    const faces = draw({ ...steelProject, bridge: usualBridge('pyramid-tip') }, 'right').filter(
+      ({ part }) => part === 'upper face',
+    );
+    expect(faces.map(({ id }) => id)).toEqual(['face-0', 'face-1', 'face-2', 'face-3', 'face-4', 'face-5']);
+  });
+
+  // A bridge of 76.2: its slot of 56, straight, leaves 31 to 32.1 within the tips, so the line runs on beyond the windows,
+  // which stand out by 6, for 8 more: 38.1 + 14 = 52.1. The words stand beside it, 1 farther out, as high as the line.
+  it('runs the octave line of a small bridge beyond its windows, its words beside it', () => {
+    const ukulele = KINDS.find(({ id }) => id === 'tenor-ukulele')?.make('p', '2026-01-01T00:00:00Z') ?? steelProject;
+    const items = draw(ukulele, 'right');
+    for (const [id, sign] of [
+      ['octave-treble', 1],
+      ['octave-bass', -1],
+    ] as const) {
+      expect(ends(items, id)[0]).toBeCloseTo(sign * 31, 9);
+      expect(ends(items, id)[1]).toBeCloseTo(sign * 52.1, 9);
+    }
+    const label = text(items, 'octave-label');
+    expect(label).toMatchObject({
+      text: 'octave line 432.0 mm',
+      anchor: 'end',
+      at: { x: expect.closeTo(-53.1, 9), y: 432 },
+    });
+    const windows = items.filter(({ id }) => id.startsWith('window-'));
+    expect(windows).toHaveLength(4);
+    for (const item of windows)
+      if (item.kind === 'path')
+        for (const { x } of [item.path.start, ...item.path.segments.map(({ to }) => to)])
+          expect(Math.abs(x)).toBeLessThanOrEqual(44.1 + 1e-9);
   });
 
   it('is empty when the bridge could not be computed', () => {

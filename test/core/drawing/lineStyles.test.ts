@@ -14,7 +14,7 @@ describe('line styles', () => {
   it('give each dash pattern one meaning', () => {
     const dashed = lines.filter(([, { dash }]) => dash.length > 0).map(([role, { dash }]) => [dash.join(' '), role]);
     expect(new Set(dashed.map(([pattern]) => pattern)).size).toBe(dashed.length);
-    expect(dashed.map(([, role]) => role).sort()).toEqual(['board-edge', 'centreline', 'scissors']);
+    expect(dashed.map(([, role]) => role).sort()).toEqual(['board-edge', 'centreline', 'plot-reach', 'scissors']);
   });
 
   // ISO 128-20, from memory: type 04 is dash, dot; type 05 dash, dot, dot; type 07 dots; each with a gap after it.

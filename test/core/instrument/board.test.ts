@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { boardOf, boardWidthAt } from '../../../src/core/instrument/boardOf';
 import { scaleOf } from '../../../src/core/instrument/scaleOf';
 import { stringPlaces } from '../../../src/core/instrument/stringPlaces';
-import { steelProject } from '../document/steelProject';
+import { plainStrings, steelProject } from '../document/steelProject';
 import { valueOf as answerOf, codesOf } from '../document/valueOf';
 
 const { instrument } = steelProject;
@@ -10,9 +10,9 @@ const { instrument } = steelProject;
 const straight = {
   ...instrument,
   scale: { from: 'entered' as const, entered: 640, readings: [] },
-  widths: { nut: 45, twelfth: 55 },
+  widths: { nut: 45, twelfth: 55, last: null },
 };
-const strings = [1, 2, 3].map((n) => ({ id: `s${n}`, name: `${n}`, diameter: 1 }));
+const strings = plainStrings([1, 1, 1]);
 
 describe('scaleOf', () => {
   it('takes the entered scale when that counts', () => {
@@ -94,15 +94,29 @@ describe('stringPlaces', () => {
     expect(places.map(({ id }) => id)).toEqual(['s1', 's2', 's3', 's4', 's5', 's6']);
   });
 
+  /** The code, and the field that a maker can change. */
+  const refusal = (...args: Parameters<typeof stringPlaces>) => {
+    const found = stringPlaces(...args);
+    return found.ok ? [] : found.issues.map(({ code, path }) => [code, path]);
+  };
+  const thick = strings.map((string) => ({ ...string, diameter: 6 }));
+
   it('fails when the strings do not fit at the nut', () => {
-    const wide = { ...straight, margins: { treble: 15, bass: 15 } };
-    const thick = strings.map((string) => ({ ...string, diameter: 6 }));
-    expect(codesOf(stringPlaces({ ...wide, gapRule: 'equal-gaps' }, thick, board))).toEqual(['strings.tight']);
+    const wide = { ...straight, gapRule: 'equal-gaps' as const, margins: { treble: 15, bass: 15 } };
+    expect(refusal(wide, thick, board)).toEqual([['strings.tight', 'instrument.margins.treble']]);
   });
 
   it('fails when the strings do not fit at the saddle', () => {
     const tight = { ...straight, gapRule: 'equal-gaps' as const, spread: { from: 'own' as const, own: 10 } };
-    const thick = strings.map((string) => ({ ...string, diameter: 6 }));
-    expect(codesOf(stringPlaces(tight, thick, board))).toEqual(['strings.tight']);
+    expect(refusal(tight, thick, board)).toEqual([['strings.tight', 'instrument.spread.own']]);
+    // Edges that close in toward the tail: 20 at 640 leave no room for three strings of 6 inside margins of 3.
+    const closing = { ...board, taper: -25 / 640 };
+    const edges = { ...straight, gapRule: 'equal-gaps' as const, spread: { from: 'edges' as const, own: 54 } };
+    expect(refusal(edges, thick, closing)).toEqual([['strings.tight', 'instrument.margins.treble']]);
+  });
+
+  it('fails by the strings themselves when there is but one course', () => {
+    const one = strings.map((string) => ({ ...string, course: 1 }));
+    expect(refusal(straight, one, board)).toEqual([['strings.few', 'strings']]);
   });
 });

@@ -35,6 +35,24 @@ function fitted(string: StringSpec, setup: Setup, frets: readonly number[] = FRE
 const squares = (string: StringSpec, setup: Setup, saddle: number, nut: number): number =>
   fretCents(string, setup, { saddle, nut }, FRETS).reduce((sum, e) => sum + e * e, 0);
 
+// Every figure alone is one that a box takes; together they are no string: 15 Hz by 0.01 g/m pull 0.0004 N on a core of 3 mm.
+it('has no answer, and does not throw, for what is no string', () => {
+  const setup = {
+    scaleLength: 200,
+    nutHeight: 0,
+    action: 0.6,
+    relief: 0,
+    reliefFrets: [0, 8],
+    fingerDistance: 0,
+  } as const;
+  for (const coreDiameter of [0.5, 1, 2, 3])
+    for (const frets of [[1, 2], FRETS]) {
+      const elastic = { kind: 'core', massPerLength: 0.01, coreDiameter, coreShape: 'round', modulus: 200 } as const;
+      const result = fitSetback({ name: 'rod', frequency: 15, elastic }, setup, { frets, freeNut: false });
+      expect(result.ok ? [] : result.issues.map(({ code }) => code)).toEqual(['fit.no-answer']);
+    }
+});
+
 describe('compensation grows', () => {
   const grows = (change: (setup: Setup, core: number) => readonly [Setup, number]) =>
     fc.assert(

@@ -67,6 +67,13 @@ describe('setbackSensitivity', () => {
     expect(shares[0]?.shift).toBeGreaterThan(0.5);
   });
 
+  it('makes next to nothing of a doubt that is next to nothing', () => {
+    const { string, setup } = cases[5] as (typeof cases)[number];
+    const { sigma, shares } = sensitivity(string, setup, { action: Number.MIN_VALUE, coreDiameter: 1e-15 });
+    expect(shares).toHaveLength(2);
+    expect(sigma).toBeLessThan(1e-12);
+  });
+
   it('is zero without doubts, and names a doubt below 0', () => {
     const { string, setup } = cases[0] as (typeof cases)[number];
     expect(sensitivity(string, setup, {}).sigma).toBe(0);

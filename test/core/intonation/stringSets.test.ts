@@ -88,6 +88,8 @@ describe('noteFrequency', () => {
     ['B3', 246.942],
     ['C4', 261.626],
     ['E2', 82.407],
+    ['F#3', 184.997],
+    ['B1', 61.735],
   ])('%s', (note, hertz) => expect(noteFrequency(note)).toBeCloseTo(hertz, 3));
   it.each(['', 'H2', 'E', 'E44', 'Ex'])('refuses "%s"', (note) =>
     expect(() => noteFrequency(note)).toThrow(RangeError),

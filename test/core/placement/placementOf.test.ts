@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createDerive } from '../../../src/core/derive/createDerive';
 import type { Bridge, Project } from '../../../src/core/document/types';
-import { ordinal } from '../../../src/core/placement/ordinal';
 import type { Placement } from '../../../src/core/placement/types';
 import { LEFT_645, SKETCH_632, SQUARE_632, TIE_BLOCK_650, ZERO_FRET_628 } from '../../reference/bench';
 import { steelProject, steelWith } from '../document/steelProject';
@@ -49,6 +48,19 @@ describe('placement, scale 645 by rule of thumb', () => {
   });
 });
 
+// 3 degrees, however the strings would have it: the bass farther back counts as plus, and the figures go by the cut slot.
+it('placement, a bridge bought slotted keeps its slant', () => {
+  const { slot } = steelProject.bridge;
+  const slantOf = (degrees: number) =>
+    placementOf(steelWith({ bridge: { slot: { ...slot, slant: (degrees * Math.PI) / 180 } } }));
+  expect((slantOf(3).slant * 180) / Math.PI).toBeCloseTo(3, 9);
+  expect((slantOf(-3).slant * 180) / Math.PI).toBeCloseTo(-3, 9);
+  const [treble, bass] = ['break-treble', 'break-bass'].map((id) => row(slantOf(3), id).fromNut);
+  // 54 mm at tan 3° = 0.052407779: 2.83002.
+  expect((bass ?? 0) - (treble ?? 0)).toBeCloseTo(2.83002, 5);
+  expect(row(slantOf(-3), 'break-treble').fromNut).toBeGreaterThan(row(slantOf(-3), 'break-bass').fromNut);
+});
+
 it('placement, tie-block on 650: 327.0 from the 12th fret reaches to the slot front', () => {
   const { slot } = steelProject.bridge;
   const placement = placementOf(
@@ -88,7 +100,7 @@ describe('placement, squaring scale 632 with a square-ended bridge', () => {
   // Slot front 632 + 2.778125 − 1.589043 = 633.189082, so 7.389082 puts the bridge front at 625.8.
   const { outline, slot } = steelProject.bridge;
   const project = steelWith({
-    instrument: { scale: entered(632), frets: { bodyJoin: 12 } },
+    instrument: { scale: entered(632), frets: { count: 20, bodyJoin: 12 } },
     bridge: { outline: squareEnded(outline), slot: { ...slot, fromFront: 7.389082 } },
   });
   const placement = placementOf(project);
@@ -116,7 +128,10 @@ describe('placement, squaring scale 632 with a square-ended bridge', () => {
   });
 
   it('reads from the body join when that is another fret', () => {
-    const joined = placementOf({ ...project, instrument: { ...project.instrument, frets: { bodyJoin: 14 } } });
+    const joined = placementOf({
+      ...project,
+      instrument: { ...project.instrument, frets: { count: 20, bodyJoin: 14 } },
+    });
     expect(placement.distances).toHaveLength(16);
     expect(joined.distances).toHaveLength(24);
     // 14th fret of 632: 632 · (1 − 2^(−14/12)) = 350.476005; board 46 + 11 · 350.476005 / 316 = 58.200114 wide there.
@@ -148,10 +163,4 @@ it('placement, the template sketch: every figure of its table', () => {
   }
   // 1 mm = 2.7 cents in the sketch.
   expect(placement.centsPerMm.toFixed(1)).toBe('2.7');
-});
-
-it('ordinal writes ordinals', () => {
-  expect([1, 2, 3, 4, 11, 12, 13, 14, 20, 21, 22, 101, 111].map(ordinal)).toEqual(
-    '1st 2nd 3rd 4th 11th 12th 13th 14th 20th 21st 22nd 101st 111th'.split(' '),
-  );
 });

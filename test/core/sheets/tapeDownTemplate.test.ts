@@ -5,6 +5,7 @@ import type { Project } from '../../../src/core/document/types';
 import { LINE_STYLES } from '../../../src/core/drawing/lineStyles';
 import { demoProject } from '../../../src/core/kinds/demo';
 import { KINDS } from '../../../src/core/kinds/kinds';
+import { usualBridge } from '../../../src/core/kinds/usualBridge';
 import { tapeDownTemplate } from '../../../src/core/sheets/tapeDownTemplate';
 import type { Page, Paper, SheetDocument } from '../../../src/core/sheets/types';
 import type { LengthStyle } from '../../../src/core/units/formatLength';
@@ -41,12 +42,21 @@ const projects: readonly (readonly [string, Project])[] = [
   [
     'four square pins',
     {
-      ...steelWith({ bridge: { pins: { from: 8, spread: 42, row: 'square', hole: 4 } } }),
+      ...steelWith({ bridge: { pins: { from: 8, spread: 42, row: 'square', hole: 4, stagger: 0 } } }),
       strings: steelProject.strings.slice(1, 5),
     },
   ],
 ];
-const cases = projects.flatMap(([name, project]) =>
+/** Every shape on a steel-string, for either hand. */
+const shaped = (
+  ['rectangular', 'belly', 'belly-nut', 'pyramid-tip', 'tie-block', 'small-ukulele', 'double-sided'] as const
+).flatMap((shape) =>
+  (['right', 'left'] as const).map((hand) => {
+    const project = { ...steelWith({ instrument: { hand } }), bridge: usualBridge(shape) };
+    return [`${shape}, ${hand} hand`, project] as const;
+  }),
+);
+const cases = [...projects, ...shaped].flatMap(([name, project]) =>
   [A4, LETTER].flatMap((paper) =>
     [MM, INCH].map((style) => ({ name, paper, style, project, on: `${paper.name}, ${style.unit}` })),
   ),
@@ -233,9 +243,9 @@ describe('the template is refused', () => {
   it.each([A4, LETTER])('on $name for a bridge too wide, with the papers that would do', (paper) => {
     const result = lay(wide(290), paper, MM);
     if (result.ok) throw new Error('Expected a refusal.');
-    expect(result.issues.map(({ code, path }) => [code, path])).toEqual([['sheet.wide', 'paper']]);
+    expect(result.issues.map(({ code, path }) => [code, path])).toEqual([['sheet.large', 'paper']]);
     expect(result.issues[0]?.message).toContain('302.0 mm wide');
-    expect(result.issues[0]?.message).toContain(`too much for ${paper.name}`);
+    expect(result.issues[0]?.message).toContain(`too much for ${paper.name} by its width.`);
     expect(result.issues[0]?.message).toContain('These papers would do: Legal, Tabloid, A3.');
   });
 
@@ -244,6 +254,16 @@ describe('the template is refused', () => {
     const letter = lay(wide(255), LETTER, MM);
     expect(letter.ok).toBe(false);
     if (!letter.ok) expect(letter.issues[0]?.message).toContain('These papers would do: A4,');
+  });
+
+  // 190 and two windows are 202, which A4 takes on its side; a bridge 80 deep then leaves no room for the tables below it.
+  it('for a bridge too deep, and says that it is the length', () => {
+    const parameters = { length: 190, full: 80, block: 80, corner: 0 };
+    const result = lay(steelWith({ bridge: { outline: { shape: 'tie-block', parameters } } }), A4, MM);
+    if (result.ok) throw new Error('Expected a refusal.');
+    expect(result.issues.map(({ code }) => code)).toEqual(['sheet.large']);
+    expect(result.issues[0]?.message).toContain('202.0 mm wide');
+    expect(result.issues[0]?.message).toContain('too much for A4 by its length.');
   });
 
   it('with the reasons of the parts that failed', () => {

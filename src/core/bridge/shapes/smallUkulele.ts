@@ -54,7 +54,12 @@ export const smallUkulele = (p: SmallUkuleleParameters): Result<Footprint> => {
   ];
   return ok({
     outline: { start: { x: -(half - c), y: 0 }, segments, closed: true },
-    points: edgePoints(c, { x: half - c, y: 0 }, back.tangent),
+    points: edgePoints(c, {
+      front: { x: half - c, y: 0 },
+      back: back.tangent,
+      tipFront: { x: half, y: c },
+      tipBack: { x: half, y: back.endY },
+    }),
     faceLines: [],
   });
 };

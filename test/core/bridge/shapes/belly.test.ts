@@ -4,23 +4,13 @@ import { pathArea } from '../../../../src/core/geom/pathArea';
 import { pathBounds } from '../../../../src/core/geom/pathBounds';
 import { signedArea } from '../../../../src/core/geom/signedArea';
 import { valueOf as answerOf, codesOf } from '../../document/valueOf';
-import { crossing, expectSymmetric, kinksAtArcs, simpson } from './outlineChecks';
+import { expectSymmetric, kinksAtArcs } from './outlineChecks';
+import { reverseCurveArea } from './reverseCurveArea';
 
 const usual = { length: 152.4, wing: 25.4, full: 34.925, belly: 104, shoulder: 40, corner: 2 };
 
-/**
- * Area of the belly behind the wings by Simpson's rule on y(x): two circles that touch, one of radius `shoulder` over
- * (run, wing + shoulder), one of radius R under the point (0, full); R by halving the gap between them.
- */
-const bellyArea = ({ wing, full, belly: across, shoulder }: typeof usual): number => {
-  const run = across / 2;
-  const gap = (round: number) => round + shoulder - Math.hypot(run, wing + shoulder - (full - round));
-  const round = crossing(gap, 1e-6, 1e5);
-  const join = run * (round / (round + shoulder));
-  const hollow = (x: number) => shoulder - Math.sqrt(shoulder ** 2 - (run - x) ** 2);
-  const bulge = (x: number) => full - wing - round + Math.sqrt(round ** 2 - x ** 2);
-  return 2 * (simpson(bulge, 0, join) + simpson(hollow, join, run));
-};
+const bellyArea = ({ wing, full, belly: across, shoulder }: typeof usual): number =>
+  reverseCurveArea(across / 2, full - wing, shoulder);
 
 describe('belly', () => {
   it('spans length and full width, symmetric and without a kink', () => {
@@ -35,11 +25,21 @@ describe('belly', () => {
     for (const kink of kinksAtArcs(outline)) expect(kink).toBeCloseTo(0, 7);
     expect(signedArea(outline)).toBeGreaterThan(0);
     expect(faceLines).toEqual([]);
+    // Join of shoulder and belly: sine of the turn 2·52·9.525 / (52² + 9.525²) = 0.354460, times (146.70342 − 40) = 37.8219;
+    // 25.4 + 9.525 − 106.70342 · 2·9.525² / 2794.72563 = 27.9971.
     expect(points.map(({ id, label, at }) => [id, label, at.x, at.y])).toEqual([
       ['front-treble', 'front edge end, treble', 74.2, 0],
       ['front-bass', 'front edge end, bass', -74.2, 0],
       ['back-treble', 'back edge end, treble', 74.2, 25.4],
       ['back-bass', 'back edge end, bass', -74.2, 25.4],
+      ['front-tip-treble', 'front end of the tip, treble', 76.2, 2],
+      ['front-tip-bass', 'front end of the tip, bass', -76.2, 2],
+      ['back-tip-treble', 'back end of the tip, treble', 76.2, expect.closeTo(23.4, 9)],
+      ['back-tip-bass', 'back end of the tip, bass', -76.2, expect.closeTo(23.4, 9)],
+      ['belly-treble', 'end of the belly, treble', 52, 25.4],
+      ['belly-bass', 'end of the belly, bass', -52, 25.4],
+      ['shoulder-treble', 'inner end of the shoulder, treble', expect.closeTo(37.8219, 3), expect.closeTo(27.9971, 3)],
+      ['shoulder-bass', 'inner end of the shoulder, bass', expect.closeTo(-37.8219, 3), expect.closeTo(27.9971, 3)],
     ]);
   });
 
@@ -49,6 +49,7 @@ describe('belly', () => {
     ['one with a tight shoulder', { ...usual, shoulder: 5 }],
     ['one with a deep belly', { ...usual, full: 60, belly: 90, shoulder: 25 }],
     ['one whose belly takes the whole back edge', { ...usual, belly: 148.4 }],
+    ['one with round ends', { ...usual, corner: 12.7 }],
   ])('has the area of wings less corners plus reverse curve: %s', (_, shape) => {
     const wings = shape.length * shape.wing - (4 - Math.PI) * shape.corner ** 2;
     expect(pathArea(answerOf(belly(shape)).outline)).toBeCloseTo(wings + bellyArea(shape), 5);

@@ -31,13 +31,16 @@ export function DrawStation() {
         {parameters.map(({ path }) => (
           <FieldRow key={path} path={path} />
         ))}
+        <FieldRow path="bridge.thickness" />
       </FieldGroup>
       <FieldGroup title="Saddle slot">
         <FieldRow path="bridge.slot.fromFront" />
         <FieldRow path="bridge.slot.length" />
         <FieldRow path="bridge.slot.width" />
         <FieldRow path="bridge.slot.ends" />
+        <FieldRow path="bridge.slot.depth" />
         <FieldRow path="bridge.slot.crown" />
+        <FieldRow path="bridge.slot.slant" usual="fitted" />
       </FieldGroup>
       <FieldGroup title="Bridge pins">
         <label className="check">
@@ -53,6 +56,7 @@ export function DrawStation() {
             <FieldRow path="bridge.pins.spread" />
             <FieldRow path="bridge.pins.from" />
             <FieldRow path="bridge.pins.row" />
+            <FieldRow path="bridge.pins.stagger" />
             <FieldRow path="bridge.pins.hole" />
           </>
         )}

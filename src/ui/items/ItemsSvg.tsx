@@ -1,27 +1,30 @@
 import { isBold, LINE_STYLES } from '../../core/drawing/lineStyles';
 import type { Item } from '../../core/drawing/types';
-import type { Page } from '../../core/sheets/types';
 import { CAPITAL_HEIGHT } from '../../core/text/capitalHeight';
 import { svgPath } from './svgPath';
 
-interface PagePreviewProps {
-  readonly page: Page;
+interface ItemsSvgProps {
+  readonly className: string;
+  /** mm */
+  readonly width: number;
+  readonly height: number;
+  readonly items: readonly Item[];
   /** Read out in place of the picture. */
   readonly label: string;
 }
 
-/** One page as it will print, from the very items that the PDF is made of. */
-export function PagePreview({ page, label }: PagePreviewProps) {
+/** A display list as one picture: a page as it will print, or a plot. */
+export function ItemsSvg({ className, width, height, items, label }: ItemsSvgProps) {
   return (
-    <svg className="page" viewBox={`0 0 ${page.width} ${page.height}`} role="img" aria-label={label}>
-      {page.items.map((item) => (
-        <PageItem key={item.id} item={item} />
+    <svg className={className} viewBox={`0 0 ${width} ${height}`} role="img" aria-label={label}>
+      {items.map((item) => (
+        <OneItem key={item.id} item={item} />
       ))}
     </svg>
   );
 }
 
-function PageItem({ item }: { readonly item: Item }) {
+function OneItem({ item }: { readonly item: Item }) {
   if (item.kind === 'path') {
     const { width, dash, fill } = LINE_STYLES[item.role];
     return (

@@ -1,6 +1,6 @@
-import type { Project } from '../core/document/types';
-import { demoProject } from '../core/kinds/demo';
-import { KINDS } from '../core/kinds/kinds';
+import type { Project } from '../../core/document/types';
+import { demoProject } from '../../core/kinds/demo';
+import { KINDS } from '../../core/kinds/kinds';
 
 /** What the dialog "New" offers besides the kinds. */
 export const DEMO = { id: 'demo', name: 'The demo instrument' } as const;

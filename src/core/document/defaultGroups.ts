@@ -1,0 +1,36 @@
+import type { Audit, Compensation, HeightGate, Project } from './types';
+
+/** Groups that older files lack, as they stand when nothing was said about them. */
+export const DEFAULT_FIT: Compensation['fit'] = {
+  firstFret: 1,
+  lastFret: 12,
+  match: 'range',
+  nut: 'stays',
+  line: 'least-squares',
+};
+
+export const DEFAULT_HEIGHT: HeightGate = { kind: 'steel', straightedge: null, pickup: 0, run: 9.5 };
+
+export const DEFAULT_AUDIT: Audit = {
+  from: 'nut',
+  treble: null,
+  bass: null,
+  centsTreble: null,
+  centsBass: null,
+  actionTreble: null,
+  actionBass: null,
+  saddleThickness: 3.175,
+  crown: 1.6,
+  slotWidth: 3.175,
+  pinSpread: null,
+  pinsFromSlot: null,
+  pinsToBack: null,
+  ahead: null,
+};
+
+export const DEFAULT_SETUP: Omit<Project['setup'], 'action' | 'relief'> = {
+  nutHeight: { treble: 0.3, bass: 0.4 },
+  reliefFrets: { from: 1, to: 14 },
+  fingerDistance: 0,
+  pushDown: 0,
+};

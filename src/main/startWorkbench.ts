@@ -1,0 +1,51 @@
+import { demoProject } from '../core/kinds/demo';
+import type { Clock, NewId, Workshop } from '../core/ports';
+import { browserFiles } from '../persistence/browserFiles';
+import { browserMemory } from '../persistence/browserMemory';
+import { createStore } from '../store/createStore';
+import type { Services } from '../ui/services';
+
+export { App } from '../ui/App';
+
+const twoDigits = (n: number): string => String(n).padStart(2, '0');
+
+const clock: Clock = {
+  now: () => new Date().toISOString(),
+  today: () => {
+    const day = new Date();
+    return `${day.getFullYear()}-${twoDigits(day.getMonth() + 1)}-${twoDigits(day.getDate())}`;
+  },
+};
+// Not crypto.randomUUID: a page that a maker serves to the bench over plain http does not have it.
+const newId: NewId = () =>
+  Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, '0')).join('');
+
+/**
+ * Puts together what the screen works with, on the demo instrument. Everything heavy is loaded from here when it is first
+ * asked for, so that what it shares with the screen stays in one file.
+ */
+export const startServices = (): Services => {
+  const memory = browserMemory('saddlemark-device');
+  const store = createStore({ start: demoProject(newId(), clock.now()), clock, memory });
+  let workshop: Promise<Workshop> | undefined;
+  return {
+    store,
+    clock,
+    newId,
+    files: browserFiles(),
+    codec: async () => {
+      const [{ encodeProject }, { decodeProject }] = await Promise.all([
+        import('../persistence/encodeProject'),
+        import('../persistence/decodeProject'),
+      ]);
+      return { encode: encodeProject, decode: decodeProject };
+    },
+    surface: async () => (await import('../canvas/createSurface')).createSurface(store),
+    workshop: () => {
+      workshop ??= import('../workers/createWorkshop').then(({ createWorkshop }) =>
+        createWorkshop(new URL('fonts/', document.baseURI).href),
+      );
+      return workshop;
+    },
+  };
+};

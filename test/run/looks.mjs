@@ -1,0 +1,35 @@
+import { mkdirSync } from 'node:fs';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { chromium } from 'playwright';
+import { build, preview } from 'vite';
+import { findBrowser } from './findBrowser.mjs';
+
+/** Takes the README's pictures from the built app: `npm run looks`. Made by one Chromium, looked at by a person. */
+const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
+const pictures = path.join(root, 'e2e/pictures');
+mkdirSync(pictures, { recursive: true });
+
+await build({ root, logLevel: 'warn' });
+const server = await preview({ root, preview: { port: 0, host: '127.0.0.1' } });
+const address = server.resolvedUrls?.local[0];
+if (address === undefined) throw new Error('The built app could not be served.');
+const browser = await chromium.launch({
+  executablePath: findBrowser(),
+  args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
+});
+try {
+  const screen = await browser.newPage({ viewport: { width: 1440, height: 900 }, locale: 'en-GB' });
+  await screen.goto(address);
+  await screen.getByRole('list', { name: 'Parts of the drawing' }).getByRole('button').first().waitFor();
+  await screen.screenshot({ path: path.join(pictures, 'screen.png') });
+  // High enough for the whole page of the template to be seen at once.
+  const sheet = await browser.newPage({ viewport: { width: 1600, height: 1400 }, locale: 'en-GB' });
+  await sheet.goto(address);
+  await sheet.getByRole('tab', { name: 'Print' }).click();
+  await sheet.getByRole('img', { name: /^Page 1/ }).screenshot({ path: path.join(pictures, 'template.png') });
+} finally {
+  await browser.close();
+  await server.close();
+}
+console.info(`Pictures are in ${path.relative(process.cwd(), pictures)}.`);
