@@ -122,7 +122,13 @@ export const PROJECT_SCHEMA = v.strictObject({
       slant: orNull,
     }),
     pins: v.nullable(
-      v.strictObject({ from: length, spread: length, row: v.picklist(['parallel', 'square']), hole: length, stagger: v.optional(length, 0) }),
+      v.strictObject({
+        from: length,
+        spread: length,
+        row: v.picklist(['parallel', 'square']),
+        hole: length,
+        stagger: v.optional(length, 0),
+      }),
     ),
     locating: v.strictObject({ site: v.picklist(['slot-ends', 'outer-pin-holes']), drill: length }),
     thickness: v.optional(length, 9),

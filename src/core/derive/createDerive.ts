@@ -87,18 +87,6 @@ export const createDerive = (): ((project: Project) => Derived) => {
       survey: measure.survey(instrument),
       taper: measure.taper(instrument, scale),
       models,
-      height: measure.height(
-        instrument,
-        project.setup,
-        project.bridge,
-        project.height,
-        limits,
-        scale,
-        board,
-        strings,
-        saddle,
-      ),
-      audit: measure.audit(project.audit, project.bridge, limits, project.setup, scale, saddle),
       checks: checkStep(project.bridge, compensation.by, board, saddle, slot, bridge, auditLimits),
       issues: eachOnce(parts),
     };

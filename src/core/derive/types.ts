@@ -1,7 +1,5 @@
-import type { BridgeAudit } from '../audit/types';
 import type { BridgePlace, SaddlePlace, SlotPlace } from '../bridge/types';
 import type { DesignCheck } from '../checks/types';
-import type { HeightChain } from '../height/types';
 import type { FretSurvey } from '../instrument/surveyTypes';
 import type { Taper } from '../instrument/taper';
 import type { Board, Scale, StringPlace } from '../instrument/types';
@@ -24,10 +22,6 @@ export interface Derived {
   readonly taper: Result<Taper> | null;
   /** What the stiff-string model says of every string. */
   readonly models: Result<readonly StringModel[]>;
-  /** The chain of heights; null until the straightedge was read. */
-  readonly height: Result<HeightChain> | null;
-  /** The bridge that is there; null until both of its outer strings were read. */
-  readonly audit: Result<BridgeAudit> | null;
   readonly checks: readonly DesignCheck[];
   /** Every reason for a part that failed, each once. */
   readonly issues: readonly Issue[];

@@ -11,7 +11,7 @@ export const demoProject = (id: string, now: string): Project => {
     about: { ...project.about, name: 'Wren 14' },
     instrument: {
       ...project.instrument,
-      widths: { nut: 46, twelfth: 57, last: 60.6 },
+      widths: { nut: 46, twelfth: 57, last: 61 },
       scale: {
         from: 'readings',
         entered: 632,

@@ -3,13 +3,14 @@ import { useLengths } from '../useLengths';
 import { useStore } from '../useStore';
 import { signedCents } from '../withSign';
 import { auditReasonWords, auditVerdictWords, recutWords, saddleChangeWords } from './auditWords';
+import { useAudit } from './useBridgeAtHand';
 import { Verdict } from './Verdict';
 
 const WEIGHT = { leave: 'good', 'shape-saddle': 'good', 'recut-slot': 'look', 'move-bridge': 'wrong' } as const;
 
 /** Leave, shape, recut or move, with its reasons and the work it takes. */
 export function AuditAnswer() {
-  const audit = useStore((state) => state.derived.audit);
+  const audit = useAudit();
   const strings = useStore((state) => state.project.strings);
   const { withUnit } = useLengths();
   if (audit === null) return <p className="hint">Read both outer strings to their break points for an answer.</p>;

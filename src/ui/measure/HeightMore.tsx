@@ -5,10 +5,11 @@ import { useLengths } from '../useLengths';
 import { useStore } from '../useStore';
 import { HeightTable } from './HeightTable';
 import { LimitRow } from './LimitRow';
+import { useHeight } from './useBridgeAtHand';
 
 /** The rest of the chain of heights, string by string, and the limits it is held against. */
 export function HeightMore() {
-  const height = useStore((state) => state.derived.height);
+  const height = useHeight();
   return (
     <>
       {height?.ok && <HeightTable strings={height.value.strings} />}

@@ -1,13 +1,14 @@
 import { useLengths } from '../useLengths';
 import { useStore } from '../useStore';
 import { heightReasonWords, heightVerdictWords } from './heightWords';
+import { useHeight } from './useBridgeAtHand';
 import { Verdict } from './Verdict';
 
 const WEIGHT = { go: 'good', 'change-bridge': 'look', 'set-neck-first': 'wrong' } as const;
 
 /** Go, another bridge, or the neck first, and why. */
 export function HeightVerdict() {
-  const height = useStore((state) => state.derived.height);
+  const height = useHeight();
   const present = useStore((state) => state.project.bridge.thickness);
   const { withUnit } = useLengths();
   if (height === null) return null;

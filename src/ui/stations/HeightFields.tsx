@@ -10,7 +10,7 @@ const HeightMore = lazyPanel('HeightMore');
 
 /** Whether this bridge can work at this neck angle: before all else, since nothing later puts it right. */
 export function HeightFields() {
-  const read = useStore((state) => state.derived.height !== null);
+  const read = useStore((state) => state.project.height.straightedge !== null);
   return (
     <FieldGroup
       id="group-heights"

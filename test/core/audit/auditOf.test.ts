@@ -2,15 +2,18 @@ import { describe, expect, it } from 'vitest';
 import { AUDIT_LIMITS } from '../../../src/core/audit/auditLimits';
 import { auditLimitsInUse } from '../../../src/core/audit/auditLimitsInUse';
 import type { BridgeAudit } from '../../../src/core/audit/types';
+import { createBridgeAtHand } from '../../../src/core/derive/createBridgeAtHand';
 import { createDerive } from '../../../src/core/derive/createDerive';
 import type { Audit, Project } from '../../../src/core/document/types';
 import { CENTS_PER_MM_645 } from '../../reference/audit';
 import { steelProject, steelWith } from '../document/steelProject';
 
+const auditOfProject = (project: Project) => createBridgeAtHand().audit(project, createDerive()(project));
+
 const auditWith = (audit: Partial<Audit>, more: Partial<Project> = {}): BridgeAudit => {
-  const derived = createDerive()({ ...steelWith({ audit }), ...more });
-  if (derived.audit === null || !derived.audit.ok) throw new Error('There is no audit.');
-  return derived.audit.value;
+  const found = auditOfProject({ ...steelWith({ audit }), ...more });
+  if (found === null || !found.ok) throw new Error('There is no audit.');
+  return found.value;
 };
 
 describe('auditOf', () => {
@@ -19,7 +22,7 @@ describe('auditOf', () => {
     ['the treble alone', { treble: 646.5 }],
     ['the bass alone', { bass: 649 }],
   ])('is silent with %s read', (_, audit) => {
-    expect(createDerive()(steelWith({ audit })).audit).toBeNull();
+    expect(auditOfProject(steelWith({ audit }))).toBeNull();
   });
 
   // Wanted 1.5875 and 3.96875 behind 645; read 0.5 too far back at the treble, 1 too near at the bass.

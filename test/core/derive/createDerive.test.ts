@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { createBridgeAtHand } from '../../../src/core/derive/createBridgeAtHand';
 import { createDerive } from '../../../src/core/derive/createDerive';
 import { buildDrawing } from '../../../src/core/drawing/buildDrawing';
 import { tapeDownTemplate } from '../../../src/core/sheets/tapeDownTemplate';
@@ -27,7 +28,9 @@ describe('derive is total', () => {
         expect(derived.issues.length === 0).toBe(good);
         for (const { message, path, code } of derived.issues)
           expect([message, code].every((text) => text !== '') && !/NaN|undefined/.test(message + path)).toBe(true);
-        const { models, height, audit, survey, taper } = derived;
+        const { models, survey, taper } = derived;
+        const atHand = createBridgeAtHand();
+        const [height, audit] = [atHand.height(project, derived), atHand.audit(project, derived)];
         for (const part of [models, height, audit, survey, taper, saddle])
           if (part?.ok) expect(numbersIn(part.value).every(Number.isFinite)).toBe(true);
         const items = buildDrawing(derived, { hand: project.instrument.hand, datum: 'front', style: STYLE });
@@ -119,12 +122,23 @@ describe('derive remembers', () => {
   });
 
   // The model wants another setback of every string; the rule's saddle stays where it is.
+  it('heights and audit of the bridge at hand until something that they hang on changes', () => {
+    const [fresh, atHand] = [createDerive(), createBridgeAtHand()];
+    const renamed = { ...measured, about: { ...measured.about, name: 'Other' } };
+    const bowed = { ...measured, setup: { ...measured.setup, relief: 0.2 } };
+    for (const part of ['height', 'audit'] as const) {
+      const first = atHand[part](measured, fresh(measured));
+      expect(first).toMatchObject({ ok: true });
+      expect(atHand[part](renamed, fresh(renamed))).toBe(first);
+      expect(atHand[part](bowed, fresh(bowed))).not.toBe(first);
+    }
+  });
+
   it('what the heights do not touch when the relief changes', () => {
     const bowed = derive({ ...measured, setup: { ...measured.setup, relief: 0.2 } });
     for (const part of ['scale', 'board', 'strings', 'survey', 'taper'] as const)
       expect(bowed[part], part).toBe(before[part]);
-    for (const part of ['models', 'saddle', 'height', 'audit'] as const)
-      expect(bowed[part], part).not.toBe(before[part]);
+    for (const part of ['models', 'saddle'] as const) expect(bowed[part], part).not.toBe(before[part]);
     expect(bowed.placement).toEqual(before.placement);
   });
 

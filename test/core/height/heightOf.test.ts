@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { createBridgeAtHand } from '../../../src/core/derive/createBridgeAtHand';
 import { createDerive } from '../../../src/core/derive/createDerive';
 import type { Project } from '../../../src/core/document/types';
 import { HEIGHT_LIMITS } from '../../../src/core/height/heightLimits';
@@ -14,8 +15,9 @@ const steel = (straightedge: number | null, change: Partial<Project['height']> =
     compensation: { rule: { treble: 0, bass: 0, reach: 'break-point', source: '' } },
     height: { straightedge, ...change },
   });
+const heightOfProject = (project: Project) => createBridgeAtHand().height(project, createDerive()(project));
 const chain = (project: Project): HeightChain => {
-  const { height } = createDerive()(project);
+  const height = heightOfProject(project);
   if (height === null || !height.ok) throw new Error('There is no chain of heights.');
   return height.value;
 };
@@ -23,7 +25,7 @@ const codes = (project: Project): readonly string[] => chain(project).reasons.ma
 
 describe('heightOf', () => {
   it('is silent until the straightedge was read', () => {
-    expect(createDerive()(steel(null)).height).toBeNull();
+    expect(heightOfProject(steel(null))).toBeNull();
   });
 
   it.each(PROUD_645.proud)('airspace %d: the saddle stands up %d, a go', (airspace, proud) => {
