@@ -1,21 +1,25 @@
-import { lazy, StrictMode, Suspense } from 'react';
+import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { Opening } from './ui/frame/Opening';
 
-/** Everything behind the first paint: what core computes, and the screen that shows it. */
-const Workbench = lazy(async () => {
+const element = document.getElementById('root');
+if (element === null) throw new Error('index.html must hold an element with the id "root"');
+const root = createRoot(element);
+
+/** Everything behind the first paint: what core computes, the screen that shows it, and what draws on it, side by side. */
+const open = async (): Promise<void> => {
+  const canvas = import('./canvas/createSurface');
   const { App, startServices } = await import('./main/startWorkbench');
-  const services = startServices();
-  return { default: () => <App services={services} /> };
+  await canvas;
+  root.render(
+    <StrictMode>
+      <App services={startServices()} />
+    </StrictMode>,
+  );
+};
+
+root.render(<Opening />);
+open().catch((error: unknown) => {
+  const reason = error instanceof Error ? error.message : String(error);
+  root.render(<Opening problem={`Saddlemark could not be loaded (${reason}). Reload the page to try again.`} />);
 });
-
-const root = document.getElementById('root');
-if (root === null) throw new Error('index.html must hold an element with the id "root"');
-
-createRoot(root).render(
-  <StrictMode>
-    <Suspense fallback={<Opening />}>
-      <Workbench />
-    </Suspense>
-  </StrictMode>,
-);

@@ -41,6 +41,8 @@ export interface SamplingJob {
 
 /** The heavy work, off the main thread. */
 export interface Workshop {
+  /** Gets ready for a PDF that is about to be asked for. */
+  makeReady(): void;
   makePdf(sheet: SheetDocument): Promise<Result<PdfFile>>;
   /** Samples the doubts of every string; progress runs from 0 to 1 over all of them. */
   sampleSetbacks(requests: readonly SetbackSampling[], onProgress: (share: number) => void): SamplingJob;

@@ -28,6 +28,7 @@ const onDemand = (services: Services): FileWork => {
     begin: (kind) => guarded((of) => of.begin(kind)),
     open: () => guarded((of) => of.open()),
     save: () => guarded((of) => of.save()),
+    preparePdf: () => guarded((of) => of.preparePdf()),
     downloadPdf: () => guarded((of) => of.downloadPdf()),
   };
 };

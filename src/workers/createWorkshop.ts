@@ -15,6 +15,9 @@ export function createWorkshop(fontBase: string): Workshop {
   let helper: Helper | undefined;
 
   return {
+    makeReady() {
+      helper ??= startHelper();
+    },
     async makePdf(sheet) {
       helper ??= startHelper();
       const { worker, remote, broken } = helper;

@@ -7,6 +7,8 @@ export interface FileWork {
   begin(kind: string): void | Promise<void>;
   open(): Promise<void>;
   save(): Promise<void>;
+  /** Loads what a PDF needs, so that the click that asks for it need not wait. */
+  preparePdf(): Promise<void>;
   downloadPdf(): Promise<void>;
 }
 
@@ -73,6 +75,10 @@ export const fileWork = ({ store, clock, newId, files, codec, workshop }: Servic
     // Waiting for the maker to pick a file must not hold up the rest.
     open: () => openFile().catch((error: unknown) => actions.warn(`Opening failed: ${told(error)}`)),
     save: () => guarded('Saving', saveFile),
+    preparePdf: async () => {
+      const [{ makeReady }] = await Promise.all([workshop(), import('../print/useSheet')]);
+      makeReady();
+    },
     downloadPdf: () => guarded('The PDF', makePdf),
   };
 };

@@ -62,7 +62,13 @@ export function Header({ work }: { readonly work: FileWork }) {
       </div>
       <RadioRow label="Hand" value={instrument.hand} choices={HANDS} choose={actions.setHand} />
       <RadioRow label="Units" value={units} choices={UNITS} choose={(chosen) => actions.setDevice({ units: chosen })} />
-      <button type="button" className="primary" onClick={work.downloadPdf}>
+      <button
+        type="button"
+        className="primary"
+        onPointerEnter={work.preparePdf}
+        onFocus={work.preparePdf}
+        onClick={work.downloadPdf}
+      >
         Download PDF
       </button>
       {beginning && (

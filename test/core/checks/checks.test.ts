@@ -221,6 +221,16 @@ describe('compensation sign', () => {
     expect(found.filter(({ id }) => id.startsWith('compensation-')).map(({ id }) => id)).toEqual(['compensation-s1']);
   });
 
+  // The line of least squares runs behind the octave line all the same, since five strings outweigh one.
+  it('asks about one own figure that is negative though the straight saddle is not', () => {
+    const found = checksOf(
+      steelWith({ compensation: { by: 'own', own: { s1: 2, s2: -1, s3: 2, s4: 2.5, s5: 3, s6: 3.5 } } }),
+    );
+    const signs = found.filter(({ id }) => id.startsWith('compensation-'));
+    expect(signs.map(({ id, lengths }) => [id, ...lengths])).toEqual([['compensation-s2', 1]]);
+    expect(signs[0]?.message).toContain('is asked to break');
+  });
+
   it('says nothing when none does', () => {
     expect(checksOf(steelProject).some(({ id }) => id.startsWith('compensation-'))).toBe(false);
   });
