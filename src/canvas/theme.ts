@@ -48,6 +48,7 @@ const INK: Readonly<Record<Role, keyof Palette>> = {
   'string-line': 'blue',
   'square-line': 'teal',
   'octave-line': 'blue',
+  'finish-line': 'teal',
   window: 'soft',
   cross: 'blue',
   'rule-line': 'ink',

@@ -1,8 +1,10 @@
 import { demoProject } from '../core/kinds/demo';
 import type { Clock, NewId, Workshop } from '../core/ports';
+import { fail } from '../core/result';
 import { browserFiles } from '../persistence/browserFiles';
 import { browserMemory } from '../persistence/browserMemory';
 import { createStore } from '../store/createStore';
+import type { DeriveAreas } from '../store/keepAreas';
 import type { Services } from '../ui/services';
 
 export { App } from '../ui/App';
@@ -26,7 +28,25 @@ const newId: NewId = () =>
  */
 export const startServices = (): Services => {
   const memory = browserMemory('saddlemark-device');
-  const store = createStore({ start: demoProject(newId(), clock.now()), clock, memory });
+  let release = (): void => {};
+  const drawn = new Promise<void>((resolve) => {
+    release = resolve;
+  });
+  /** The areas wait until the drawing is up, or the screen shows none. */
+  const deriveAreas: DeriveAreas = async (...bridge) => {
+    await drawn;
+    try {
+      return (await import('../core/derive/deriveAreas')).deriveAreas(...bridge);
+    } catch {
+      return fail('', 'areas.notLoaded', 'The part of the program that finds areas could not be loaded.');
+    }
+  };
+  const store = createStore({ start: demoProject(newId(), clock.now()), clock, memory, deriveAreas });
+  const stop = store.subscribe(({ zoom, device }) => {
+    if (zoom === 0 && device.station !== 'print') return;
+    stop();
+    release();
+  });
   let workshop: Promise<Workshop> | undefined;
   return {
     store,

@@ -1,5 +1,12 @@
 import * as v from 'valibot';
-import { DEFAULT_AUDIT, DEFAULT_FIT, DEFAULT_HEIGHT, DEFAULT_SETUP } from '../core/document/defaultGroups';
+import {
+  DEFAULT_AUDIT,
+  DEFAULT_DENSITY,
+  DEFAULT_FIT,
+  DEFAULT_HEIGHT,
+  DEFAULT_RIM,
+  DEFAULT_SETUP,
+} from '../core/document/defaultGroups';
 import { MOST_READINGS } from '../core/document/readingFields';
 import { SHAPE_NAMES } from '../core/document/shapeNames';
 import type { Project, ShapeName } from '../core/document/types';
@@ -132,6 +139,8 @@ export const PROJECT_SCHEMA = v.strictObject({
     ),
     locating: v.strictObject({ site: v.picklist(['slot-ends', 'outer-pin-holes']), drill: length }),
     thickness: v.optional(length, 9),
+    rim: v.optional(length, DEFAULT_RIM),
+    density: v.optional(length, DEFAULT_DENSITY),
   }),
   height: v.optional(
     v.strictObject({

@@ -40,7 +40,11 @@ export interface Actions {
   warn(text: string): void;
 }
 
-type Settle = (project: Project, device: Device) => Pick<AppState, 'project' | 'device' | 'derived' | 'drawing'>;
+/** All that follows from the project and the device. */
+export type Settle = (
+  project: Project,
+  device: Device,
+) => Pick<AppState, 'project' | 'device' | 'derived' | 'areas' | 'drawing'>;
 
 const sameContent = (one: Project, other: Project): boolean => JSON.stringify(one) === JSON.stringify(other);
 

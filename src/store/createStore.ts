@@ -4,11 +4,15 @@ import { remember } from '../core/derive/remember';
 import type { Derived } from '../core/derive/types';
 import type { Hand, NutDatum, Project } from '../core/document/types';
 import { buildDrawing } from '../core/drawing/buildDrawing';
+import { drawFinishLine } from '../core/drawing/drawFinishLine';
+import type { Item } from '../core/drawing/types';
+import type { Path } from '../core/geom/types';
 import type { Clock } from '../core/ports';
 import type { LengthStyle } from '../core/units/formatLength';
-import { type Actions, createActions } from './createActions';
+import { type Actions, createActions, type Settle } from './createActions';
 import { lengthStyle, readDevice } from './device';
 import { EMPTY_HISTORY } from './history';
+import { type DeriveAreas, keepAreas } from './keepAreas';
 import type { AppState, Device, DeviceMemory } from './types';
 
 /** What the store is given, so that it never reads a clock or a disk itself. */
@@ -16,6 +20,8 @@ export interface StoreNeeds {
   readonly start: Project;
   readonly clock: Pick<Clock, 'now'>;
   readonly memory: DeviceMemory;
+  /** Answers later than the drawing; asked on Draw, and for a bridge with finish under its rim. */
+  readonly deriveAreas: DeriveAreas;
 }
 
 /** The state of the app and the only ways to change it. */
@@ -24,7 +30,7 @@ export interface Store extends Pick<StoreApi<AppState>, 'getState' | 'getInitial
 }
 
 /** A store that shows `start`, with the settings that this device kept. */
-export const createStore = ({ start, clock, memory }: StoreNeeds): Store => {
+export const createStore = ({ start, clock, memory, deriveAreas }: StoreNeeds): Store => {
   const derive = createDerive();
   const styleOf = remember((units: Device['units'], decimals: Device['millimetreDecimals'], inches: Device['inches']) =>
     lengthStyle({ units, millimetreDecimals: decimals, inches }),
@@ -34,11 +40,19 @@ export const createStore = ({ start, clock, memory }: StoreNeeds): Store => {
   );
   const deriveOnce = remember((project: Project) => derive(project));
 
-  const settle = (project: Project, device: Device): Pick<AppState, 'project' | 'device' | 'derived' | 'drawing'> => {
+  const withFinish = remember((drawing: readonly Item[], line: readonly Path[], hand: Hand) =>
+    line.length === 0 ? drawing : [...drawing, ...drawFinishLine(line, hand)],
+  );
+  const areasOf = keepAreas(deriveAreas, () => api.setState(({ project, device }) => settle(project, device)));
+
+  const settle: Settle = (project, device) => {
     const derived = deriveOnce(project);
     const style = styleOf(device.units, device.millimetreDecimals, device.inches);
     const { hand, nut } = project.instrument;
-    return { project, device, derived, drawing: draw(derived, hand, nut.datum, style) };
+    const plain = draw(derived, hand, nut.datum, style);
+    const areas = device.station === 'draw' || project.bridge.rim > 0 ? areasOf(project, derived) : null;
+    const drawing = areas?.ok === true ? withFinish(plain, areas.value.finishLine, hand) : plain;
+    return { project, device, derived, areas, drawing };
   };
 
   const api = createVanillaStore<AppState>(() => ({

@@ -1,6 +1,8 @@
+import type { Areas } from '../core/derive/deriveAreas';
 import type { Derived } from '../core/derive/types';
 import type { Project } from '../core/document/types';
 import type { Item, PartName } from '../core/drawing/types';
+import type { Result } from '../core/result';
 import type { History } from './history';
 
 export type Station = 'measure' | 'draw' | 'print';
@@ -28,6 +30,8 @@ export interface AppState {
   /** Everything computed from the project, and its display list; always in step with it. */
   readonly derived: Derived;
   readonly drawing: readonly Item[];
+  /** In step with it as well; null until they are known, which takes longer, or while no one needs them. */
+  readonly areas: Result<Areas> | null;
   readonly history: History;
   readonly device: Device;
   readonly selection: PartName | null;

@@ -180,7 +180,7 @@ describe('decodeProject', () => {
       drop(file.instrument, 'boardRadius', 'pairGap', 'seamOffset');
       Object.assign(file.instrument, { frets: { bodyJoin: 14 }, widths: { nut: 46, twelfth: 57 } });
       drop(file.bridge.slot, 'depth', 'slant');
-      drop(file.bridge, 'thickness');
+      drop(file.bridge, 'thickness', 'rim', 'density');
     });
     const read = decodeProject(text);
     if (!read.ok) throw new Error(read.issues[0]?.message);
@@ -204,6 +204,8 @@ describe('decodeProject', () => {
       seamOffset: 0,
     });
     expect([value.bridge.slot.depth, value.bridge.slot.slant, value.bridge.thickness]).toEqual([6, null, 9]);
+    // Glue to the very edge, and rosewood: the joiner's page that the field names gives 870 kg/m³ dry.
+    expect([value.bridge.rim, value.bridge.density]).toEqual([0, 870]);
   });
 
   it.each(['__proto__', 'constructor', 'prototype'])('refuses the key %s wherever it stands', (key) => {

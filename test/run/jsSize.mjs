@@ -8,8 +8,9 @@ import { readReport } from './countReports.mjs';
 /** Ceilings in KB (1000 bytes) after gzip. */
 const ceilings = { firstPaint: 90, usableDrawing: 200, pdfChunk: 130 };
 
-/** Source folders whose chunks load only on a maker's click, or for what a maker has typed, so that the drawing is usable without them. */
+/** Sources whose chunks load once the drawing is up, on a maker's click or for what a maker has typed: it is usable without them. */
 const loadedOnDemand = [
+  'src/core/derive/deriveAreas',
   'src/exporters/',
   'src/importers/',
   'src/persistence/',

@@ -118,12 +118,13 @@ describe('the other commands', () => {
 
   it('chooseShape brings the usual dimensions and keeps what follows the saddle', () => {
     const slot = { ...demo.bridge.slot, width: 2.4, ends: 'square' as const, crown: 0.3 };
-    const start = { ...demo, bridge: { ...demo.bridge, slot } };
+    const start = { ...demo, bridge: { ...demo.bridge, slot, rim: 0.8, density: 640 } };
     const after = expectReversible('Bridge shape: tie-block', ({ chooseShape }) => chooseShape('tie-block'), start);
     expect(after.bridge.outline.shape).toBe('tie-block');
     expect(after.bridge.outline.parameters).toHaveProperty('block');
     expect(after.bridge.slot).toMatchObject({ width: 2.4, ends: 'square', crown: 0.3 });
     expect(after.bridge.slot.length).not.toBe(slot.length);
+    expect(after.bridge).toMatchObject({ rim: 0.8, density: 640 });
   });
 
   it('choosePins takes pins away and moves locating pins out of their holes', () => {

@@ -11,6 +11,10 @@ export const DEFAULT_FIT: Compensation['fit'] = {
 
 export const DEFAULT_HEIGHT: HeightGate = { kind: 'steel', straightedge: null, pickup: 0, run: 9.5 };
 
+/** Glue to the very edge, and rosewood. */
+export const DEFAULT_RIM = 0;
+export const DEFAULT_DENSITY = 870;
+
 export const DEFAULT_AUDIT: Audit = {
   from: 'nut',
   treble: null,

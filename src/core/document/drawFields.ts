@@ -116,4 +116,21 @@ export const DRAW_FIELDS: readonly Field[] = [
     'Sole to top at the slot.',
     '3/8 in: buildyourguitar.com, bridge angle tip',
   ),
+  lengthField(
+    'bridge.rim',
+    'Finish left under the rim',
+    0,
+    10,
+    'How far the finish runs in under the bridge, all round: no glue holds there.',
+    '0 for repair: frets.com, regluing a bridge; 0 to 1/32 in for new work: common practice, no source',
+  ),
+  numberField(
+    'bridge.density',
+    'Density of the wood',
+    'kg/m³',
+    100,
+    1500,
+    'Of the bridge, dry.',
+    '870 for rosewood: ballinglyjoinery.com, rosewood',
+  ),
 ];

@@ -71,5 +71,12 @@ export const LIMIT_FIELDS: readonly Field[] = [
     10,
     'Between a pin hole and the slot or the edge of the bridge.',
   ),
+  lengthField(
+    path('rim'),
+    'Finish left under the rim, look from',
+    0,
+    10,
+    'From this width on the design checks ask for a look.',
+  ),
   lengthField(path('pinAside'), 'Pin beside its string, most', 0, 10, 'To the side.'),
 ].map(orEmpty);

@@ -163,6 +163,10 @@ export interface Bridge {
   readonly locating: Locating;
   /** At the slot. */
   readonly thickness: number;
+  /** Width of the finish left under the bridge all round, which no glue holds. */
+  readonly rim: number;
+  /** Of the bridge's wood, kg/m³. */
+  readonly density: number;
 }
 
 /** Kinds of height limits to start from. */

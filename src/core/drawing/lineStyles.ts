@@ -12,6 +12,8 @@ const CONTINUOUS: readonly number[] = [];
 const LONG_DASH_DOT = [7, 1.2, 0.8, 1.2];
 /** Long-dash-double-dot, ISO 128 type 05.1: outlines of adjacent parts, here the board edges. */
 const LONG_DASH_DOUBLE_DOT = [9, 1, 0.8, 1, 0.8, 1];
+/** Long-dash-short-dash, ISO 128 type 08: here how far the finish is cleared. */
+const LONG_DASH_SHORT_DASH = [6, 1.2, 2.4, 1.2];
 /** Dotted, ISO 128 type 07: here where the paper is cut. */
 const DOTTED = [0.6, 1.4];
 /** Dashed, widely spaced, ISO 128 type 03: here how far a crown can be shaped. */
@@ -30,6 +32,7 @@ export const LINE_STYLES: Readonly<Record<Role, LineStyle>> = {
   'string-line': { width: 0.18, dash: CONTINUOUS, fill: null },
   'square-line': { width: 0.7, dash: CONTINUOUS, fill: null },
   'octave-line': { width: 0.18, dash: CONTINUOUS, fill: null },
+  'finish-line': { width: 0.25, dash: LONG_DASH_SHORT_DASH, fill: null },
   window: { width: 0.18, dash: CONTINUOUS, fill: 0.93 },
   cross: { width: 0.18, dash: CONTINUOUS, fill: null },
   'rule-line': { width: 0.25, dash: CONTINUOUS, fill: null },

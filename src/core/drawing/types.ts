@@ -13,6 +13,7 @@ export type Role =
   | 'string-line'
   | 'square-line'
   | 'octave-line'
+  | 'finish-line'
   | 'window'
   | 'cross'
   | 'rule-line'

@@ -1,10 +1,13 @@
+import { DEFAULT_DENSITY, DEFAULT_RIM } from '../document/defaultGroups';
 import { usualParameters } from '../document/shapeParameters';
 import type { Bridge, ShapeName } from '../document/types';
 
 const INCH = 25.4;
 
+type UsualBridge = Omit<Bridge, 'outline' | 'rim' | 'density'>;
+
 /** What a bridge with pins is usually built with, its slot that far behind the front edge. */
-const pinned = (fromFront: number): Omit<Bridge, 'outline'> => ({
+const pinned = (fromFront: number): UsualBridge => ({
   slot: { fromFront, length: 3 * INCH, width: INCH / 8, ends: 'round', crown: 0.5, depth: 6.5, slant: null },
   pins: { from: (3 / 8) * INCH, spread: (2 + 3 / 16) * INCH, row: 'parallel', hole: (3 / 16) * INCH, stagger: 0 },
   locating: { site: 'slot-ends', drill: INCH / 16 },
@@ -15,7 +18,7 @@ const pinned = (fromFront: number): Omit<Bridge, 'outline'> => ({
  * What each shape is usually built with; sources stand beside the fields. Front edge to slot: common practice, no source,
  * so that both walls of a slanted slot and of its pins keep their wood.
  */
-const USUAL: Readonly<Record<ShapeName, Omit<Bridge, 'outline'>>> = {
+const USUAL: Readonly<Record<ShapeName, UsualBridge>> = {
   rectangular: pinned(5),
   belly: pinned(7.4),
   'belly-nut': pinned(13),
@@ -47,6 +50,8 @@ const USUAL: Readonly<Record<ShapeName, Omit<Bridge, 'outline'>>> = {
 export const usualBridge = (shape: ShapeName): Bridge => ({
   outline: { shape, parameters: usualParameters(shape) },
   ...USUAL[shape],
+  rim: DEFAULT_RIM,
+  density: DEFAULT_DENSITY,
 });
 
 /** Pins to begin with when a bridge that had none is to have them. */

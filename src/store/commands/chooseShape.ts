@@ -2,9 +2,13 @@ import type { Project, ShapeName } from '../../core/document/types';
 import { usualBridge } from '../../core/kinds/usualBridge';
 import { ok, type Result } from '../../core/result';
 
-/** A bridge shape with its usual dimensions. Width, ends and crown of the slot stay: they follow the saddle in hand. */
+/**
+ * A bridge shape with its usual dimensions. Width, ends and crown of the slot stay: they follow the saddle in hand; so do
+ * the rim and the wood.
+ */
 export const chooseShape = (project: Project, shape: ShapeName): Result<Project> => {
-  const { width, ends, crown } = project.bridge.slot;
+  const { rim, density, slot } = project.bridge;
+  const { width, ends, crown } = slot;
   const usual = usualBridge(shape);
-  return ok({ ...project, bridge: { ...usual, slot: { ...usual.slot, width, ends, crown } } });
+  return ok({ ...project, bridge: { ...usual, slot: { ...usual.slot, width, ends, crown }, rim, density } });
 };

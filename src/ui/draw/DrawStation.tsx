@@ -1,3 +1,4 @@
+import { RIM_LIMIT } from '../../core/checks/rimCheck';
 import { FIELDS } from '../../core/document/fieldTable';
 import { SHAPE_PARAMETERS } from '../../core/document/shapeParameters';
 import type { ShapeName } from '../../core/document/types';
@@ -7,7 +8,9 @@ import { FieldRow } from '../fields/FieldRow';
 import { SelectRow } from '../fields/SelectRow';
 import { Sources } from '../fields/Sources';
 import { useServices } from '../services';
+import { useLengths } from '../useLengths';
 import { useStore } from '../useStore';
+import { AreasTable } from './AreasTable';
 
 const SHAPE_FIELD = FIELDS.draw.find(({ path }) => path === 'bridge.outline.shape');
 const SHAPES = SHAPE_FIELD?.kind === 'choice' ? SHAPE_FIELD.choices : [];
@@ -16,6 +19,7 @@ const SHAPES = SHAPE_FIELD?.kind === 'choice' ? SHAPE_FIELD.choices : [];
 export function DrawStation() {
   const { actions } = useServices().store;
   const { bridge } = useStore((state) => state.project);
+  const { bare } = useLengths();
   const parameters = SHAPE_PARAMETERS[bridge.outline.shape];
   return (
     <FieldPanel>
@@ -64,6 +68,16 @@ export function DrawStation() {
       <FieldGroup title="Locating pins" hint="Small pins that keep the bridge from creeping under the clamps.">
         <FieldRow path="bridge.locating.site" />
         <FieldRow path="bridge.locating.drill" />
+      </FieldGroup>
+      <FieldGroup title="Finish and wood">
+        <FieldRow path="bridge.rim" />
+        <FieldRow
+          path="limits.rim"
+          usual={bare(RIM_LIMIT.value)}
+          note={`Usual ${bare(RIM_LIMIT.value)}: ${RIM_LIMIT.source}.`}
+        />
+        <FieldRow path="bridge.density" />
+        <AreasTable />
       </FieldGroup>
       <Sources fields={[...parameters, ...FIELDS.draw]} />
     </FieldPanel>

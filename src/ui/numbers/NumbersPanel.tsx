@@ -11,6 +11,7 @@ import { ShapingTable } from './ShapingTable';
 /** Every figure that the maker measures by, whatever the station. */
 export function NumbersPanel() {
   const { placement, saddle, checks, issues } = useStore((state) => state.derived);
+  const areas = useStore((state) => state.areas);
   const datum = useStore((state) => state.project.instrument.nut.datum);
   const thickness = useStore((state) => state.project.bridge.slot.width);
   const { withUnit } = useLengths();
@@ -32,7 +33,7 @@ export function NumbersPanel() {
         <p className="not-yet">Not computed: {reasons}</p>
       )}
       <h2 id="checks-title">Design checks</h2>
-      <ChecksTable checks={checks} issues={issues} />
+      <ChecksTable checks={areas?.ok ? [...checks, ...areas.value.checks] : checks} issues={issues} />
       {saddle.ok && (
         <>
           <h2 id="compensation-title">Compensation by string</h2>

@@ -71,7 +71,7 @@ describe('the field table', () => {
     expect([...named].sort()).toEqual(
       [
         ...DOUBTS.map((name) => `doubts.${name}`),
-        ...[...HEIGHT_LIMITS, ...AUDIT_LIMITS].map((name) => `limits.${name}`),
+        ...[...HEIGHT_LIMITS, ...AUDIT_LIMITS, 'rim'].map((name) => `limits.${name}`),
       ].sort(),
     );
   });

@@ -85,6 +85,8 @@ export const steelProject: Project = {
     pins: { from: 9.525, spread: 54, row: 'parallel', hole: 4.7625, stagger: 0 },
     locating: { site: 'slot-ends', drill: 1.5875 },
     thickness: 9.525,
+    rim: 0,
+    density: 870,
   },
   height: { kind: 'steel', straightedge: null, pickup: 0, run: 11.1 },
   audit: {

@@ -14,7 +14,22 @@ describe('line styles', () => {
   it('give each dash pattern one meaning', () => {
     const dashed = lines.filter(([, { dash }]) => dash.length > 0).map(([role, { dash }]) => [dash.join(' '), role]);
     expect(new Set(dashed.map(([pattern]) => pattern)).size).toBe(dashed.length);
-    expect(dashed.map(([, role]) => role).sort()).toEqual(['board-edge', 'centreline', 'plot-reach', 'scissors']);
+    expect(dashed.map(([, role]) => role).sort()).toEqual([
+      'board-edge',
+      'centreline',
+      'finish-line',
+      'plot-reach',
+      'scissors',
+    ]);
+  });
+
+  // ISO 128-20, from memory: type 08 is a long dash, a gap, a short dash, a gap.
+  it('draw the line of the finish long-dash-short-dash', () => {
+    const [long = 0, gap = 0, short = 0, again = 0, ...rest] = LINE_STYLES['finish-line'].dash;
+    expect(rest).toEqual([]);
+    expect(again).toBe(gap);
+    expect(long).toBeGreaterThan(short);
+    expect(short).toBeGreaterThan(gap);
   });
 
   // ISO 128-20, from memory: type 04 is dash, dot; type 05 dash, dot, dot; type 07 dots; each with a gap after it.

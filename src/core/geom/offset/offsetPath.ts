@@ -9,11 +9,10 @@ import { checkOutline } from './checkOutline';
 import { clockwiseSegments } from './clockwiseSegments';
 import { fitArcs } from './fitArcs';
 import { FLAT_STRAY_MM, flatCorners } from './flatCorners';
+import { fromUnits, middleOf, toUnits, UNITS_PER_MM } from './libraryUnits';
+import { loadLibrary } from './loadLibrary';
 import { offsetArcs } from './offsetArcs';
 import { selfCrossing } from './selfCrossing';
-
-/** The offset library counts in whole units: 10⁻⁶ mm each. */
-const UNITS_PER_MM = 1e6;
 
 /**
  * The outline at a distance (mm) from a closed one, which may run either way: + grows, − shrinks, with round joins. It may
@@ -30,8 +29,7 @@ export async function offsetPath(path: Path, distance: number): Promise<Result<r
   if (!checked.ok) return checked;
   const started = clockwiseSegments(path);
   const { minX, minY, maxX, maxY } = pathBounds(path);
-  // Counted from the middle, in whole mm so that round figures stay round.
-  const middle: Point = { x: Math.round((minX + maxX) / 2), y: Math.round((minY + maxY) / 2) };
+  const middle = middleOf(path);
   const corners = withoutRepeats(flatCorners(started).map((corner) => toUnits(corner, middle)));
   const crossing = selfCrossing(corners);
   if (crossing !== null) {
@@ -42,14 +40,9 @@ export async function offsetPath(path: Path, distance: number): Promise<Result<r
   if (pathArea(path) <= NO_AREA_MM2) return fail('', 'path.noArea', 'Expected an outline that encloses an area.');
   // No point inside lies farther from the outline than half of its lesser side.
   if (-distance >= Math.min(maxX - minX, maxY - minY) / 2) return ok([]);
-  const library = await import('clipper2-ts').catch(() => null);
-  if (library === null)
-    return fail(
-      '',
-      'offset.notLoaded',
-      'The part of the program that offsets outlines could not be loaded: try again.',
-    );
-  const { ClipperOffset, JoinType, EndType } = library;
+  const library = await loadLibrary();
+  if (!library.ok) return library;
+  const { ClipperOffset, JoinType, EndType } = library.value;
   const offset = new ClipperOffset(undefined, FLAT_STRAY_MM * UNITS_PER_MM);
   offset.addPath(corners, JoinType.Round, EndType.Polygon);
   const outlines: Point[][] = [];
@@ -63,16 +56,6 @@ export async function offsetPath(path: Path, distance: number): Promise<Result<r
     }),
   );
 }
-
-const toUnits = ({ x, y }: Point, middle: Point): Point => ({
-  x: Math.round((x - middle.x) * UNITS_PER_MM),
-  y: Math.round((y - middle.y) * UNITS_PER_MM),
-});
-
-const fromUnits = ({ x, y }: Point, middle: Point): Point => ({
-  x: x / UNITS_PER_MM + middle.x,
-  y: y / UNITS_PER_MM + middle.y,
-});
 
 const withoutRepeats = (corners: readonly Point[]): Point[] =>
   corners.filter((corner, index) => {
