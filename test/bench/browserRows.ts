@@ -2,6 +2,7 @@ import { type Browser, chromium, type Page } from 'playwright';
 import { measureInPage } from './measureInPage';
 import { type Row, row } from './row';
 import { percentile } from './statistics';
+import { typeFigures, typingRow } from './typingRow';
 
 const RATES = [1, 4] as const;
 const LOADS = 9;
@@ -127,6 +128,12 @@ async function dragRows(browser: Browser, origin: string): Promise<readonly Row[
   ];
 }
 
+async function typeRow(browser: Browser, origin: string): Promise<Row> {
+  const gaps: (readonly number[])[] = [];
+  for (const rate of RATES) gaps.push(await onFreshPage(browser, origin, rate, typeFigures));
+  return typingRow(gaps);
+}
+
 /** Milliseconds from each click on the button to its download. */
 async function print(page: Page): Promise<readonly number[]> {
   const button = page.getByRole('button', { name: 'Download PDF' });
@@ -154,6 +161,7 @@ export async function browserRows(origin: string, executablePath: string): Promi
     return [
       ...(await loadRows(browser, origin)),
       ...(await dragRows(browser, origin)),
+      await typeRow(browser, origin),
       await printRow(browser, origin),
     ];
   } finally {
