@@ -6,6 +6,8 @@ import {
   DEFAULT_HEIGHT,
   DEFAULT_RIM,
   DEFAULT_SETUP,
+  DEFAULT_TAPER,
+  DEFAULT_UNDER_HEAD,
 } from '../core/document/defaultGroups';
 import { MOST_READINGS } from '../core/document/readingFields';
 import { SHAPE_NAMES } from '../core/document/shapeNames';
@@ -135,6 +137,8 @@ export const PROJECT_SCHEMA = v.strictObject({
         row: v.picklist(['parallel', 'square']),
         hole: length,
         stagger: v.optional(length, 0),
+        taper: v.optional(length, DEFAULT_TAPER),
+        underHead: v.optional(length, DEFAULT_UNDER_HEAD),
       }),
     ),
     locating: v.strictObject({ site: v.picklist(['slot-ends', 'outer-pin-holes']), drill: length }),

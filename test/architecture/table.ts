@@ -10,6 +10,7 @@
 export const coreOrder = [
   'result',
   'units',
+  'drills',
   'geom',
   'numeric',
   'document',

@@ -18,7 +18,7 @@ interface ParsedFile {
   readonly instrument: object;
   readonly setup: object;
   readonly compensation: object;
-  readonly bridge: { readonly slot: object; readonly outline: { readonly parameters: object } };
+  readonly bridge: { readonly slot: object; readonly pins: object; readonly outline: { readonly parameters: object } };
 }
 
 /** The demo's file with one thing changed in its parsed form. */
@@ -181,6 +181,7 @@ describe('decodeProject', () => {
       Object.assign(file.instrument, { frets: { bodyJoin: 14 }, widths: { nut: 46, twelfth: 57 } });
       drop(file.bridge.slot, 'depth', 'slant');
       drop(file.bridge, 'thickness', 'rim', 'density');
+      drop(file.bridge.pins, 'taper', 'underHead');
     });
     const read = decodeProject(text);
     if (!read.ok) throw new Error(read.issues[0]?.message);
@@ -206,6 +207,8 @@ describe('decodeProject', () => {
     expect([value.bridge.slot.depth, value.bridge.slot.slant, value.bridge.thickness]).toEqual([6, null, 9]);
     // Glue to the very edge, and rosewood: the joiner's page that the field names gives 870 kg/m³ dry.
     expect([value.bridge.rim, value.bridge.density]).toEqual([0, 870]);
+    // Under the skirt of a 3° pin, on average: guitaringpassionately.com, bridge pin sizing.
+    expect(value.bridge.pins).toMatchObject({ taper: 3, underHead: 5.4 });
   });
 
   it.each(['__proto__', 'constructor', 'prototype'])('refuses the key %s wherever it stands', (key) => {

@@ -127,6 +127,20 @@ describe('the other commands', () => {
     expect(after.bridge).toMatchObject({ rim: 0.8, density: 640 });
   });
 
+  it('chooseShape keeps the pin and its reamer from pins to pins', () => {
+    const usual = demo.bridge.pins;
+    if (usual === null) throw new Error('The demo has pins.');
+    const start = { ...demo, bridge: { ...demo.bridge, pins: { ...usual, taper: 5, underHead: 5.35, hole: 4 } } };
+    const after = expectReversible('Bridge shape: rectangular', ({ chooseShape }) => chooseShape('rectangular'), start);
+    expect(after.bridge.pins).toMatchObject({ taper: 5, underHead: 5.35, hole: expect.closeTo(4.7625, 9) });
+    const first = expectReversible(
+      'Bridge shape: rectangular',
+      ({ chooseShape }) => chooseShape('rectangular'),
+      classical,
+    );
+    expect(first.bridge.pins).toMatchObject({ taper: 3, underHead: 5.4 });
+  });
+
   it('choosePins takes pins away and moves locating pins out of their holes', () => {
     const locating = { ...demo.bridge.locating, site: 'outer-pin-holes' as const };
     const start = { ...demo, bridge: { ...demo.bridge, locating } };

@@ -15,6 +15,10 @@ export const DEFAULT_HEIGHT: HeightGate = { kind: 'steel', straightedge: null, p
 export const DEFAULT_RIM = 0;
 export const DEFAULT_DENSITY = 870;
 
+/** Reamer and pin; their source stands beside the fields. */
+export const DEFAULT_TAPER = 3;
+export const DEFAULT_UNDER_HEAD = 5.4;
+
 export const DEFAULT_AUDIT: Audit = {
   from: 'nut',
   treble: null,

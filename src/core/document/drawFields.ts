@@ -71,6 +71,23 @@ export const DRAW_FIELDS: readonly Field[] = [
     '3/16 in, the smallest that passes a ball end: frets.com, drilling a bridge in place',
   ),
   lengthField(
+    'bridge.pins.underHead',
+    'Pin under its head',
+    2,
+    12,
+    'Diameter of the pin just under its head.',
+    '5.40 mm at 3°, 5.35 mm at 5°, averages: guitaringpassionately.com, bridge pin sizing',
+  ),
+  numberField(
+    'bridge.pins.taper',
+    'Reamer taper',
+    '°',
+    0.5,
+    10,
+    'Included angle of the reamer; a ratio such as 1:20 is understood too.',
+    '3° and 5° are met: guitaringpassionately.com, bridge pin sizing',
+  ),
+  lengthField(
     'bridge.pins.stagger',
     'Second pin row behind the first',
     0,

@@ -149,6 +149,10 @@ export interface Pins {
   readonly hole: number;
   /** Every second pin stands this far behind the first row; 0 for one row. */
   readonly stagger: number;
+  /** Included angle of the reamer, degrees, as reamers are sold. */
+  readonly taper: number;
+  /** Diameter of the pin just under its head: what the mouth of the hole is reamed to. */
+  readonly underHead: number;
 }
 
 export interface Locating {

@@ -1,11 +1,10 @@
 import type { Project } from '../document/types';
-import { KINDS } from './kinds';
+import { projectFrom } from './projectFrom';
+import { STEEL_STRING } from './steelString';
 
 /** The instrument that a first start shows: invented, so that every figure on the screen means something. */
 export const demoProject = (id: string, now: string): Project => {
-  const steel = KINDS[0];
-  if (steel === undefined) throw new RangeError('There is no kind of instrument to start from.');
-  const project = steel.make(id, now);
+  const project = projectFrom(STEEL_STRING, id, now);
   return {
     ...project,
     about: { ...project.about, name: 'Wren 14' },

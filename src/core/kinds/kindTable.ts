@@ -1,36 +1,6 @@
-import type { Compensation, HeightKindName, ShapeName, TrebleBass } from '../document/types';
-
-/** What a kind of instrument starts from; measuring the instrument beats all of it. Lengths mm. */
-export interface KindRow {
-  readonly id: string;
-  readonly name: string;
-  readonly shape: ShapeName;
-  readonly stringSet: string;
-  readonly scaleLength: number;
-  readonly frets: { readonly count: number; readonly bodyJoin: number };
-  readonly widths: { readonly nut: number; readonly twelfth: number };
-  readonly boardRadius: number | null;
-  readonly margin: number;
-  readonly spread: number;
-  readonly action: TrebleBass;
-  readonly nutHeight: TrebleBass;
-  readonly relief: number;
-  readonly rule: Compensation['rule'];
-  readonly height: { readonly kind: HeightKindName; readonly run: number };
-  readonly thickness: number;
-  readonly slotDepth: number;
-  /** Slot to pin row, and a second row behind the first (0 for one row); for bridges with pins. */
-  readonly pins: { readonly from: number; readonly stagger: number };
-  /** Where the figures that no field's own source covers come from. */
-  readonly source: string;
-}
-
-const STEEL_RULE: Compensation['rule'] = {
-  treble: 1.5875,
-  bass: 3.96875,
-  reach: 'break-point',
-  source: '1/16 in treble, 5/32 in bass: larryeubanks.blogspot.com, June 2010',
-};
+import type { Compensation } from '../document/types';
+import type { KindRow } from './kindRow';
+import { STEEL, STEEL_STRING } from './steelString';
 
 const UKULELE_RULE: Compensation['rule'] = {
   treble: 2.5,
@@ -38,23 +8,6 @@ const UKULELE_RULE: Compensation['rule'] = {
   reach: 'slot-front',
   source: '2 to 3 mm on a ukulele: blackchisel.blogspot.com, March 2009',
 };
-
-const FROM_MEMORY = 'dimensions from memory';
-
-const STEEL = {
-  shape: 'belly',
-  boardRadius: 406.4,
-  margin: 3.2,
-  action: { treble: 1.9, bass: 2.5 },
-  nutHeight: { treble: 0.3, bass: 0.4 },
-  relief: 0.15,
-  rule: STEEL_RULE,
-  height: { kind: 'steel', run: 11.1 },
-  thickness: 9.525,
-  slotDepth: 6.5,
-  pins: { from: 9.525, stagger: 0 },
-  source: FROM_MEMORY,
-} as const;
 
 const UKULELE = {
   shape: 'small-ukulele',
@@ -68,21 +21,11 @@ const UKULELE = {
   thickness: 6.35,
   slotDepth: 3.5,
   pins: { from: 9.525, stagger: 0 },
-  source: FROM_MEMORY,
 } as const;
 
 /** The kinds of instrument to start from, all with a glued bridge. */
 export const KIND_TABLE: readonly KindRow[] = [
-  {
-    ...STEEL,
-    id: 'steel-string',
-    name: 'Steel-string guitar',
-    stringSet: 'steel-12-53',
-    scaleLength: 645,
-    frets: { count: 20, bodyJoin: 14 },
-    widths: { nut: 44.45, twelfth: 55.5 },
-    spread: 54,
-  },
+  STEEL_STRING,
   {
     ...STEEL,
     id: 'twelve-string',
@@ -155,7 +98,6 @@ export const KIND_TABLE: readonly KindRow[] = [
     thickness: 9,
     slotDepth: 6,
     pins: { from: 9.525, stagger: 0 },
-    source: FROM_MEMORY,
   },
   {
     ...UKULELE,

@@ -1,8 +1,6 @@
-import { DEFAULT_AUDIT, DEFAULT_FIT, DEFAULT_SETUP } from '../document/defaultGroups';
 import type { Project } from '../document/types';
-import { KIND_TABLE, type KindRow } from './kindTable';
-import { stringsOfSet } from './stringsOfSet';
-import { usualBridge } from './usualBridge';
+import { KIND_TABLE } from './kindTable';
+import { projectFrom } from './projectFrom';
 
 /** A kind of instrument to start from; every figure can be changed, and measuring the instrument beats all of them. */
 export interface Kind {
@@ -10,50 +8,6 @@ export interface Kind {
   readonly name: string;
   readonly make: (id: string, now: string) => Project;
 }
-
-const projectFrom = (row: KindRow, id: string, now: string): Project => {
-  const bridge = usualBridge(row.shape);
-  return {
-    format: 'saddlemark-project',
-    version: 1,
-    id,
-    revision: 0,
-    about: { name: `New ${row.name.toLowerCase()}`, notes: '', created: now, changed: now },
-    instrument: {
-      hand: 'right',
-      frets: row.frets,
-      widths: { ...row.widths, last: null },
-      boardRadius: row.boardRadius,
-      nut: { datum: 'front', offset: 0, face: 0 },
-      scale: { from: 'entered', entered: row.scaleLength, readings: [] },
-      margins: { treble: row.margin, bass: row.margin },
-      gapRule: 'equal-gaps',
-      pairGap: 2,
-      spread: { from: 'own', own: row.spread },
-      seamOffset: 0,
-    },
-    strings: stringsOfSet(row.stringSet),
-    setup: {
-      ...DEFAULT_SETUP,
-      action: row.action,
-      nutHeight: row.nutHeight,
-      relief: row.relief,
-      // A straightedge cannot rest on a fret that is not there.
-      reliefFrets: { from: 1, to: Math.min(DEFAULT_SETUP.reliefFrets.to, row.frets.count) },
-    },
-    compensation: { by: 'rule', rule: row.rule, own: {}, fit: DEFAULT_FIT },
-    bridge: {
-      ...bridge,
-      pins: bridge.pins === null ? null : { ...bridge.pins, ...row.pins },
-      slot: { ...bridge.slot, depth: row.slotDepth },
-      thickness: row.thickness,
-    },
-    height: { ...row.height, straightedge: null, pickup: 0 },
-    audit: DEFAULT_AUDIT,
-    doubts: {},
-    limits: {},
-  };
-};
 
 /** The kinds of instrument to start from. */
 export const KINDS: readonly Kind[] = KIND_TABLE.map((row) => ({

@@ -1,4 +1,4 @@
-import { DEFAULT_DENSITY, DEFAULT_RIM } from '../document/defaultGroups';
+import { DEFAULT_DENSITY, DEFAULT_RIM, DEFAULT_TAPER, DEFAULT_UNDER_HEAD } from '../document/defaultGroups';
 import { usualParameters } from '../document/shapeParameters';
 import type { Bridge, ShapeName } from '../document/types';
 
@@ -6,10 +6,21 @@ const INCH = 25.4;
 
 type UsualBridge = Omit<Bridge, 'outline' | 'rim' | 'density'>;
 
+/** Pins to begin with when a bridge that had none is to have them. */
+export const usualPins = (spread: number): NonNullable<Bridge['pins']> => ({
+  from: (3 / 8) * INCH,
+  spread,
+  row: 'parallel',
+  hole: (3 / 16) * INCH,
+  stagger: 0,
+  taper: DEFAULT_TAPER,
+  underHead: DEFAULT_UNDER_HEAD,
+});
+
 /** What a bridge with pins is usually built with, its slot that far behind the front edge. */
 const pinned = (fromFront: number): UsualBridge => ({
   slot: { fromFront, length: 3 * INCH, width: INCH / 8, ends: 'round', crown: 0.5, depth: 6.5, slant: null },
-  pins: { from: (3 / 8) * INCH, spread: (2 + 3 / 16) * INCH, row: 'parallel', hole: (3 / 16) * INCH, stagger: 0 },
+  pins: usualPins((2 + 3 / 16) * INCH),
   locating: { site: 'slot-ends', drill: INCH / 16 },
   thickness: (3 / 8) * INCH,
 });
@@ -52,13 +63,4 @@ export const usualBridge = (shape: ShapeName): Bridge => ({
   ...USUAL[shape],
   rim: DEFAULT_RIM,
   density: DEFAULT_DENSITY,
-});
-
-/** Pins to begin with when a bridge that had none is to have them. */
-export const usualPins = (stringSpread: number): NonNullable<Bridge['pins']> => ({
-  from: (3 / 8) * INCH,
-  spread: stringSpread,
-  row: 'parallel',
-  hole: (3 / 16) * INCH,
-  stagger: 0,
 });

@@ -4,11 +4,21 @@ import { ok, type Result } from '../../core/result';
 
 /**
  * A bridge shape with its usual dimensions. Width, ends and crown of the slot stay: they follow the saddle in hand; so do
- * the rim and the wood.
+ * the rim and the wood, and from pins to pins the pin and its reamer.
  */
 export const chooseShape = (project: Project, shape: ShapeName): Result<Project> => {
-  const { rim, density, slot } = project.bridge;
+  const { rim, density, slot, pins } = project.bridge;
   const { width, ends, crown } = slot;
   const usual = usualBridge(shape);
-  return ok({ ...project, bridge: { ...usual, slot: { ...usual.slot, width, ends, crown }, rim, density } });
+  const keptPins = pins && usual.pins && { ...usual.pins, taper: pins.taper, underHead: pins.underHead };
+  return ok({
+    ...project,
+    bridge: {
+      ...usual,
+      slot: { ...usual.slot, width, ends, crown },
+      pins: keptPins ?? usual.pins,
+      rim,
+      density,
+    },
+  });
 };

@@ -16,13 +16,15 @@ interface FieldRowProps {
   readonly note?: string | undefined;
   /** What counts while the box is empty. */
   readonly usual?: string | undefined;
+  /** Other ways to write the value, brought into the plain one. */
+  readonly plain?: (text: string) => string;
 }
 
 /** What is read out with a field. */
 const aboutField = ({ help, source }: Field): string => (source === undefined ? help : `${help} Source: ${source}.`);
 
 /** One field of the project: its row of the field table as a box or a select. Nothing where the project has no such field. */
-export function FieldRow({ path, instead, note, usual }: FieldRowProps) {
+export function FieldRow({ path, instead, note, usual, plain }: FieldRowProps) {
   const { actions } = useServices().store;
   const project = useStore((state) => state.project);
   const { style } = useLengths();
@@ -45,7 +47,7 @@ export function FieldRow({ path, instead, note, usual }: FieldRowProps) {
   const shown = fieldText(field, value, style);
   const take = (text: string): string | null => {
     // The text as it stood stands for the exact value, which the box may show rounded.
-    const read = text === shown ? { ok: true as const, value } : readField(field, text, style.unit);
+    const read = text === shown ? { ok: true as const, value } : readField(field, plain?.(text) ?? text, style.unit);
     const issues = read.ok ? actions.setField(path, read.value) : read.issues;
     return issues[0]?.message ?? null;
   };

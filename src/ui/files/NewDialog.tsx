@@ -20,7 +20,10 @@ export function NewDialog({ begin, closed }: NewDialogProps) {
     <dialog ref={dialog} aria-labelledby={title} className="new-dialog" onClose={closed}>
       <form method="dialog">
         <h2 id={title}>Begin a new instrument</h2>
-        <p className="hint">Measuring beats every figure that these start with. Undo brings the present work back.</p>
+        <p className="hint">
+          Where no field names a source, their figures are from memory: measuring beats them all. Undo brings the
+          present work back.
+        </p>
         <div className="kinds">
           {[...KINDS, DEMO].map(({ id, name }) => (
             <button key={id} type="submit" onClick={() => begin(id)}>

@@ -16,7 +16,15 @@ const square = { centre: 633, slope: 0, strings: [] };
 const COS = 0.99902913;
 const SIN = 0.04405441;
 const { slot } = steelProject.bridge;
-const usualPins: Pins = { from: 9.525, spread: 54, row: 'parallel', hole: 4.7625, stagger: 0 };
+const usualPins: Pins = {
+  from: 9.525,
+  spread: 54,
+  row: 'parallel',
+  hole: 4.7625,
+  stagger: 0,
+  taper: 3,
+  underHead: 5.4,
+};
 
 const expectAt = (point: Point | undefined, x: number, y: number): void => {
   expect(point?.x).toBeCloseTo(x, 5);

@@ -20,7 +20,7 @@ const plain = (slot: Partial<Slot> = {}, pins: Partial<Pins> | null = {}, more: 
     bridge: {
       outline: { shape: 'tie-block', parameters: { length: 190, full: 28, block: 80, corner: 0 } },
       slot: { fromFront: 6, length: 80, width: 2.5, ends: 'square', crown: 0.5, depth: 6, slant: null, ...slot },
-      pins: pins && { from: 8, spread: 42, row: 'square', hole: 5, stagger: 0, ...pins },
+      pins: pins && { from: 8, spread: 42, row: 'square', hole: 5, stagger: 0, taper: 3, underHead: 5.4, ...pins },
       ...more,
     },
   }),

@@ -47,7 +47,15 @@ describe('deriveAreas', () => {
 
   // Six pins of 3/16 in: 6·π·2.38125² = 106.88 mm²; two locating pins of 1/16 in in the slot ends: 2·π·0.79375² = 3.96 mm².
   it('takes pins and locating pins off the glue area, and nothing for the slot', async () => {
-    const pins = { from: 9.525, spread: 54, row: 'parallel', hole: 4.7625, stagger: 0 } as const;
+    const pins = {
+      from: 9.525,
+      spread: 54,
+      row: 'parallel',
+      hole: 4.7625,
+      stagger: 0,
+      taper: 3,
+      underHead: 5.4,
+    } as const;
     const found = await areasOf(plain(152.4, 38.1, 0, { pins, locating: { site: 'slot-ends', drill: 1.5875 } }));
     expect(found.holes).toBeCloseTo(106.88 + 3.96, 1);
     expect(found.glue).toBeCloseTo(152.4 * 38.1 - 110.84, 1);
@@ -55,7 +63,15 @@ describe('deriveAreas', () => {
   });
 
   it('counts a locating pin in a pin hole once', async () => {
-    const pins = { from: 9.525, spread: 54, row: 'parallel', hole: 4.7625, stagger: 0 } as const;
+    const pins = {
+      from: 9.525,
+      spread: 54,
+      row: 'parallel',
+      hole: 4.7625,
+      stagger: 0,
+      taper: 3,
+      underHead: 5.4,
+    } as const;
     const found = await areasOf(plain(152.4, 38.1, 0, { pins, locating: { site: 'outer-pin-holes', drill: 3 } }));
     expect(found.holes).toBeCloseTo(106.88, 1);
   });
@@ -63,7 +79,7 @@ describe('deriveAreas', () => {
   // The slot's back wall 11.2 behind the front edge at the centre, pins of 5 another 9 behind: their centres 5.1 ahead of
   // the back edge of 25.4, or less. A rim of 8 swallows most of each hole, which must not be taken off twice.
   it('counts a hole in the rim once', async () => {
-    const pins = { from: 9, spread: 54, row: 'square', hole: 5, stagger: 0 } as const;
+    const pins = { from: 9, spread: 54, row: 'square', hole: 5, stagger: 0, taper: 3, underHead: 5.4 } as const;
     const without = await areasOf(plain(152.4, 25.4, 0, { pins }));
     const found = await areasOf(plain(152.4, 25.4, 8, { pins }));
     const inside = (152.4 - 16) * (25.4 - 16);

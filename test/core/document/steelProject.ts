@@ -82,7 +82,7 @@ export const steelProject: Project = {
       parameters: { length: 152.4, wing: 25.4, full: 34.925, belly: 104, shoulder: 40, corner: 2 },
     },
     slot: { fromFront: 7.4, length: 76.2, width: 3.175, ends: 'round', crown: 0.5, depth: 6.5, slant: null },
-    pins: { from: 9.525, spread: 54, row: 'parallel', hole: 4.7625, stagger: 0 },
+    pins: { from: 9.525, spread: 54, row: 'parallel', hole: 4.7625, stagger: 0, taper: 3, underHead: 5.4 },
     locating: { site: 'slot-ends', drill: 1.5875 },
     thickness: 9.525,
     rim: 0,

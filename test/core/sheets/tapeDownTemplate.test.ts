@@ -42,7 +42,9 @@ const projects: readonly (readonly [string, Project])[] = [
   [
     'four square pins',
     {
-      ...steelWith({ bridge: { pins: { from: 8, spread: 42, row: 'square', hole: 4, stagger: 0 } } }),
+      ...steelWith({
+        bridge: { pins: { from: 8, spread: 42, row: 'square', hole: 4, stagger: 0, taper: 3, underHead: 5.4 } },
+      }),
       strings: steelProject.strings.slice(1, 5),
     },
   ],
