@@ -258,3 +258,36 @@ test('New names nine kinds, all glued, and says that a floating bridge is outsid
   await dialog.getByRole('button', { name: 'Cancel' }).click();
   await expect(dialog).toHaveCount(0);
 });
+
+test('strings come and go: an eight-string ukulele of the four, and a string told by its measurement', async ({
+  page,
+}) => {
+  await begin(page, 'Tenor ukulele');
+  await openMore(page, 'Each string: pitch, gauge, pull, core');
+  for (const number of [1, 3, 5, 7]) {
+    await page
+      .locator('summary')
+      .filter({ hasText: new RegExp(`^${number} .*figures and sources$`) })
+      .click();
+    await page.getByRole('button', { name: `Pair string ${number}`, exact: true }).click();
+  }
+  const eight = await rowsOf(page, 'Strings by course');
+  expect(
+    Object.values(eight)
+      .map(([course]) => course)
+      .slice(0, 8),
+  ).toEqual(['1', '1', '2', '2', '3', '3', '4', '4']);
+  // Figures stand for themselves: each pair pulls alike, so the pulls of 1 and 2 are the same.
+  const pulls = Object.values(eight).map((cells) => cells[4]);
+  expect(pulls[0]).toBe(pulls[1]);
+  await page.getByRole('button', { name: 'Remove string 1', exact: true }).click();
+  expect(Object.keys(await rowsOf(page, 'Strings by course'))).toHaveLength(8);
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  expect(Object.keys(await rowsOf(page, 'Strings by course'))).toHaveLength(9);
+
+  const from = page.getByRole('combobox', { name: 'Stretch and bending, string 3, from', exact: true });
+  await expect(from).toHaveValue('measured');
+  await from.selectOption({ label: 'the core' });
+  await expect(page.getByRole('textbox', { name: 'Core, string 3', exact: true })).not.toHaveValue('');
+  await expect(page.getByRole('status')).toContainText('Stretch and bending, string 3: by the core');
+});

@@ -11,6 +11,7 @@ import {
 } from '../core/document/defaultGroups';
 import { MOST_READINGS } from '../core/document/readingFields';
 import { SHAPE_NAMES } from '../core/document/shapeNames';
+import { FEWEST_STRINGS, MOST_STRINGS } from '../core/document/stringCount';
 import type { Project, ShapeName } from '../core/document/types';
 
 const length = v.pipe(v.number(), v.finite());
@@ -89,8 +90,8 @@ export const PROJECT_SCHEMA = v.strictObject({
         source: text,
       }),
     ),
-    v.minLength(3),
-    v.maxLength(12),
+    v.minLength(FEWEST_STRINGS),
+    v.maxLength(MOST_STRINGS),
   ),
   setup: v.strictObject({
     action: v.strictObject(trebleBass),

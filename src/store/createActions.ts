@@ -21,6 +21,8 @@ import type { AppState, Device, DeviceMemory } from './types';
 /** Every change that the screen can ask for. Those that answer with issues changed nothing when there are any. */
 export interface Actions {
   setField(path: string, value: FieldValue): readonly Issue[];
+  /** Runs a command as one step with this label; answers with the reasons when it was refused. */
+  change(label: string, command: (project: Project) => Result<Project>): readonly Issue[];
   setHand(hand: Hand): void;
   chooseStringSet(setId: string): void;
   chooseShape(shape: ShapeName): void;
@@ -89,6 +91,7 @@ export const createActions = (
       const show = (mm: number): string => showLength(mm, style);
       return run(label, (before) => setField(before, { path, value, show }));
     },
+    change: run,
     setHand: (hand) => {
       run(`Hand: ${hand}`, (project) => setHand(project, hand));
     },

@@ -1,4 +1,5 @@
 import { readingOfPath } from './readingFields';
+import { noteSource } from './stringFields';
 import type { Project } from './types';
 
 export type FieldValue = number | string | null;
@@ -57,6 +58,18 @@ const withReading = (project: Project, fret: number, index: number, value: Field
   return { ...project, instrument: { ...project.instrument, scale: { ...scale, readings, from } } };
 };
 
+const FIGURE_OF_STRING = /^strings\.\d+\.(frequency|diameter|massPerLength|elastic\.\w+)$/;
+
+/** A string whose figures are no longer its source's says so. */
+const withOwnFigures = (project: Project, index: number): Project => ({
+  ...project,
+  strings: project.strings.map((string, place) =>
+    place === index
+      ? { ...string, source: noteSource('figures changed by the maker; before: ', string.source) }
+      : string,
+  ),
+});
+
 /**
  * The project with another value at a field's path. Typing a reading makes the readings count, typing a scale length
  * sets them aside, typing a spacing makes it the maker's own. Throws RangeError when the path's group is absent.
@@ -66,6 +79,7 @@ export const withFieldValue = (project: Project, path: string, value: FieldValue
   if (reading !== null) return withReading(project, reading.fret, reading.index, value);
   if (value === null && OPEN_GROUPS.test(path)) return without(project, path);
   const changed = withChild(project, path.split('.'), value) as Project;
+  if (FIGURE_OF_STRING.test(path)) return withOwnFigures(changed, Number(path.split('.')[1]));
   const { instrument } = changed;
   if (path === 'instrument.scale.entered')
     return { ...changed, instrument: { ...instrument, scale: { ...instrument.scale, from: 'entered' } } };

@@ -2,10 +2,19 @@ import { choiceField, lengthField, numberField, textField } from './fieldRows';
 import type { Field } from './fieldTypes';
 import type { InstrumentString } from './types';
 
+/** Characters that a string's sources may take. */
+const LONGEST_SOURCE = 1000;
+
+/** The sources of a string with a note put before them, once. */
+export const noteSource = (note: string, source: string): string =>
+  source.startsWith(note) ? source : `${note}${source}`.slice(0, LONGEST_SOURCE);
+
 /** The rows of one string; index from 0, and the strings are told by number and name. */
 export const stringFields = (string: InstrumentString, index: number): readonly Field[] => {
   const at = (name: string): string => `strings.${index}.${name}`;
   const of = (what: string): string => `${what}, string ${index + 1}`;
+  const measuredAt = string.elastic.kind === 'measured' ? string.elastic.at : undefined;
+  const where = measuredAt === undefined ? '' : ` on a scale of ${measuredAt.scaleLength} mm`;
   const elastic: readonly Field[] =
     string.elastic.kind === 'core'
       ? [
@@ -38,10 +47,10 @@ export const stringFields = (string: InstrumentString, index: number): readonly 
             '',
             0,
             2000,
-            'As measured: \u03ba = EA/T0.',
+            `As measured${where}: \u03ba = EA/T0.`,
             string.source,
           ),
-          numberField(at('elastic.b0'), of('Bending B0'), '', 0, 0.05, 'As measured.', string.source),
+          numberField(at('elastic.b0'), of('Bending B0'), '', 0, 0.05, `As measured${where}.`, string.source),
         ];
   return [
     textField(at('name'), of('Name'), 20, 'What you call this string.'),
@@ -49,5 +58,6 @@ export const stringFields = (string: InstrumentString, index: number): readonly 
     lengthField(at('diameter'), of('Gauge'), 0.1, 4, 'Outside diameter.', string.source),
     numberField(at('massPerLength'), of('Mass'), 'g/m', 0.01, 60, 'Whole string, wrap included.', string.source),
     ...elastic,
+    textField(at('source'), of('Sources'), LONGEST_SOURCE, 'Where these figures come from.'),
   ];
 };

@@ -3,6 +3,7 @@ import type { StringPlace } from '../instrument/types';
 import { fail, failed, type Issue, ok, type Result } from '../result';
 import { DOUBTFUL_INPUTS, type InputDoubts } from './doubtfulInputs';
 import { type ModelledString, modelString } from './modelString';
+import { specOf } from './specOf';
 import { stringTension } from './stringTension';
 import type { FitOptions, Setup, StringSpec } from './types';
 
@@ -15,13 +16,6 @@ export interface StringModel extends ModelledString {
   /** Open, N. */
   readonly tension: number;
 }
-
-/** The string as the model needs it. */
-const specOf = (string: InstrumentString): StringSpec => ({
-  name: string.name,
-  frequency: string.frequency,
-  elastic: string.elastic.kind === 'core' ? { ...string.elastic, massPerLength: string.massPerLength } : string.elastic,
-});
 
 /** The frets that a fit counts: the range, or the 12th alone. */
 export const fitOptions = (fit: Compensation['fit']): FitOptions =>

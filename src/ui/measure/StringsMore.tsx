@@ -4,8 +4,9 @@ import { More } from '../fields/More';
 import { poundsForce } from '../poundsForce';
 import { useLengths } from '../useLengths';
 import { useStore } from '../useStore';
+import { StringEdit } from './StringEdit';
 
-/** Each string's figures and pull; every one can be changed, and its source stands with it. */
+/** Each string's figures and pull; every one can be changed, its source stands with it, and strings come and go. */
 export function StringsMore() {
   const strings = useStore((state) => state.project.strings);
   return (
@@ -21,6 +22,7 @@ export function StringsMore() {
               <li key={source}>{source}</li>
             ))}
           </ul>
+          <StringEdit index={index} />
         </More>
       ))}
     </>

@@ -13,8 +13,8 @@ const WITHOUT_ROW = [
   /^about\.(created|changed|notes)$/, // kept by the program; notes have no box yet
   /^instrument\.scale\.from$/, // follows what was typed last
   /^instrument\.scale\.readings\.\d+\.(fret|value)$/, // their rows go by the fret, see below
-  /^strings\.\d+\.(id|course|wound|source)$/, // come with the string set
-  /^strings\.\d+\.elastic\.(kind|at\.scaleLength|at\.frequency)$/, // how the set was measured
+  /^strings\.\d+\.(id|course|wound)$/, // commands of their own
+  /^strings\.\d+\.elastic\.(kind|at\.scaleLength|at\.frequency)$/, // a command of its own
 ];
 
 const leaves = (value: unknown, path: string): readonly string[] =>

@@ -20,9 +20,10 @@ describe('fieldValue and withFieldValue', () => {
         ([field, value]) => {
           const changed = withFieldValue(steelProject, field.path, value);
           expect(fieldValue(changed, field.path)).toBe(value);
-          // Every other field keeps its value.
+          // Every other field keeps its value; a string's sources say that a figure of its own was changed.
+          const told = field.path.replace(/^(strings\.\d+)\..*/, '$1.source');
           for (const other of fields)
-            if (other.path !== field.path && other.path !== 'instrument.spread.from')
+            if (![field.path, told, 'instrument.spread.from'].includes(other.path))
               expect(fieldValue(changed, other.path)).toBe(fieldValue(steelProject, other.path));
         },
       ),
@@ -124,7 +125,8 @@ describe('figures that may be absent', () => {
 it("a string's figure leaves the strings a list, in their order", () => {
   const { strings } = withFieldValue(steelProject, 'strings.0.diameter', 0.33);
   expect(Array.isArray(strings)).toBe(true);
-  expect(strings).toEqual([{ ...steelProject.strings[0], diameter: 0.33 }, ...steelProject.strings.slice(1)]);
+  const source = `figures changed by the maker; before: ${steelProject.strings[0]?.source}`;
+  expect(strings).toEqual([{ ...steelProject.strings[0], diameter: 0.33, source }, ...steelProject.strings.slice(1)]);
   const { strings: thicker } = withFieldValue(steelProject, 'strings.5.elastic.coreDiameter', 0.47);
   expect(thicker[5]?.elastic).toEqual({ ...steelProject.strings[5]?.elastic, coreDiameter: 0.47 });
   expect(thicker.slice(0, 5)).toEqual(steelProject.strings.slice(0, 5));
