@@ -86,6 +86,26 @@ describe('the stable face', () => {
     expect(await face.offsetPath({ ...triangle, closed: false }, 1)).toMatchObject({ ok: false });
   });
 
+  // Both rules read 1 mm more than they should; 150 psi on 3000 mm²; 20 °C at 65 % is 12 %.
+  it('places, proves and glues', () => {
+    const line = [
+      { x: -38, y: 0 },
+      { x: 38, y: 0 },
+    ] as const;
+    const rule = { kind: 'toLine', direction: { x: 0, y: 1 }, line, value: 636, sigma: 0.2 } as const;
+    const fit = face.solvePose({ x: 0, y: 635, angle: 0 }, [
+      { ...rule, from: { x: -20, y: 0 } },
+      { ...rule, from: { x: 20, y: 0 } },
+    ]);
+    expect(fit).toMatchObject({ ok: true, value: { pose: { y: expect.closeTo(636, 9) }, unseen: ['x'] } });
+    expect(face.solvePrintFactor({ nominalX: 100, nominalY: 100, readX: 91.8, readY: 91.8 })).toMatchObject({
+      ok: true,
+      value: { verdict: 'reprint', factorX: expect.closeTo(1.0893, 4) },
+    });
+    expect(face.clampForce(3000, 150).newton).toBeCloseTo(3102.6, 1);
+    expect(face.equilibriumMoisture(20, 65)).toBeCloseTo(12, 1);
+  });
+
   it('throws RangeError or answers with a failure, as promised', () => {
     expect(() => face.fretDistance(Number.NaN, 1)).toThrow(RangeError);
     expect(() => face.centsPerMm(0, 12)).toThrow(RangeError);

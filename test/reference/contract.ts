@@ -65,7 +65,56 @@ interface SaddleLine {
   readonly misses: readonly number[];
 }
 
-/** The functions that exist so far. */
+interface Pose {
+  readonly x: number;
+  readonly y: number;
+  readonly angle: number;
+}
+type Reading = { readonly value: number; readonly sigma: number } & (
+  | { readonly kind: 'distance'; readonly from: Point; readonly to: Point; readonly rise?: number }
+  | { readonly kind: 'offset'; readonly through: Point; readonly direction: Point; readonly to: Point }
+  | { readonly kind: 'margin'; readonly nut: Point; readonly saddle: Point; readonly at: Point }
+  | {
+      readonly kind: 'toLine';
+      readonly from: Point;
+      readonly direction: Point;
+      readonly line: readonly [Point, Point];
+      readonly rise?: number;
+    }
+  | {
+      readonly kind: 'difference';
+      readonly a: { readonly from: Point; readonly to: Point };
+      readonly b: { readonly from: Point; readonly to: Point };
+    }
+);
+interface PoseFit {
+  readonly pose: Pose;
+  readonly sigma: Pose;
+  readonly residuals: readonly number[];
+  readonly unseen: readonly ('x' | 'y' | 'angle')[];
+}
+interface PrintReading {
+  readonly nominalX: number;
+  readonly nominalY: number;
+  readonly readX: number;
+  readonly readY: number;
+  readonly diagonals?: { readonly nominal: number; readonly a: number; readonly b: number };
+  readonly sigma?: number;
+  readonly part?: { readonly x: number; readonly y: number };
+}
+interface PrintFactor {
+  readonly factorX: number;
+  readonly factorY: number;
+  readonly sigmaX: number;
+  readonly sigmaY: number;
+  readonly skewDeg: number;
+  readonly errorAtPart: { readonly x: number; readonly y: number };
+  readonly verdict: 'true' | 'correct' | 'reprint' | 'refuse';
+  readonly sure: boolean;
+  readonly hint: string | null;
+}
+
+/** All of them. */
 export interface Contract {
   parseLength(text: string, unit: 'mm' | 'in'): Result<number>;
   formatLength(mm: number, style: LengthStyle): string;
@@ -101,4 +150,8 @@ export interface Contract {
   pathCentroid(path: Path): Point;
   offsetPath(path: Path, distance: number): Promise<Result<readonly Path[]>>;
   mirrorPath(path: Path): Path;
+  solvePose(nominal: Pose, readings: readonly Reading[]): Result<PoseFit>;
+  solvePrintFactor(reading: PrintReading): Result<PrintFactor>;
+  clampForce(area: number, pressurePsi: number): { readonly newton: number; readonly lbf: number };
+  equilibriumMoisture(celsius: number, relativeHumidity: number): number;
 }
