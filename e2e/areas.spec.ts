@@ -18,7 +18,9 @@ const drawPlainBridge = async (page: Page): Promise<void> => {
   await type(page, 'Bridge length', '6 in');
   await type(page, 'Bridge width', '1 in');
   await type(page, 'Corner radius', '0');
-  await page.getByRole('checkbox', { name: 'The strings are held by pins' }).uncheck();
+  await page
+    .getByRole('combobox', { name: 'The strings are held by' })
+    .selectOption({ label: 'holes at the back edge' });
   await type(page, 'Locating-pin hole', '1');
 };
 
@@ -93,7 +95,7 @@ for (const colorScheme of ['light', 'dark'] as const)
 
 test('what finds the areas is loaded when Draw is opened, and a failure of it leaves the rest', async ({ page }) => {
   const loaded: string[] = [];
-  await page.route(/deriveAreas/, (route) => {
+  await page.route(/startAreas/, (route) => {
     loaded.push(route.request().url());
     return route.abort();
   });

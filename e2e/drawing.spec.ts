@@ -133,9 +133,12 @@ test('a chosen part leaves no trace in the saved file', async ({ page }) => {
     'setup',
     'height',
     'audit',
+    'body',
+    'dimensions',
     'doubts',
     'limits',
     'compensation',
     'bridge',
+    'repair',
   ]);
 });

@@ -62,10 +62,11 @@ test('drills beside the holes, and how deep the reamer goes, follow what is type
     await expectNote(page, 'Reamer taper', /reads 0\.211″: the reamer goes 0\.442″ deeper .* 0\.005″ on the diameter/);
   });
 
-  await test.step('a bridge without pins has locating pins alone', async () => {
-    await page.getByRole('checkbox', { name: 'The strings are held by pins' }).uncheck();
+  await test.step('a bridge without pins has string holes and locating pins', async () => {
+    await page.getByRole('combobox', { name: 'The strings are held by' }).selectOption({ label: 'a tie block' });
     await expect(box(page, 'Reamer taper')).toHaveCount(0);
-    await expect(page.locator('.field-note', { hasText: 'Nearest drills' })).toHaveCount(1);
+    // String hole, locating pin, and its hole in the caul.
+    await expect(page.locator('.field-note', { hasText: 'Nearest drills' })).toHaveCount(3);
   });
 });
 
@@ -92,7 +93,7 @@ for (const colorScheme of ['light', 'dark'] as const)
   test(`the drills have no fault that axe finds, ${colorScheme}`, async ({ page }) => {
     await page.emulateMedia({ colorScheme });
     await openDraw(page);
-    await expect(page.locator('.field-note', { hasText: 'Nearest drills' })).toHaveCount(3);
+    await expect(page.locator('.field-note', { hasText: 'Nearest drills' })).toHaveCount(4);
     const { violations } = await new AxeBuilder({ page }).analyze();
     expect(violations.map(({ id }) => id)).toEqual([]);
   });

@@ -33,6 +33,12 @@ export const toDrawing = ({ centre, zoom }: Camera, { width, height }: ViewSize,
   y: centre.y + (at.y - height / 2) / zoom,
 });
 
+/** Where a point of the drawing is seen, screen pixels from the top left of the view. */
+export const toScreen = ({ centre, zoom }: Camera, { width, height }: ViewSize, point: Point): Point => ({
+  x: (point.x - centre.x) * zoom + width / 2,
+  y: (point.y - centre.y) * zoom + height / 2,
+});
+
 /** Magnified by a factor, with the drawing's point under `at` kept where it is. */
 export const zoomAt = (camera: Camera, size: ViewSize, at: Point, factor: number): Camera => {
   const zoom = within(camera.zoom * factor);

@@ -1,19 +1,23 @@
-import type { Item, PartName } from '../core/drawing/types';
+import type { Item, Layer, PartName } from '../core/drawing/types';
 import { pathBounds } from '../core/geom/pathBounds';
 import type { Bounds, Point } from '../core/geom/types';
 import { makeText, paintItem } from './itemLook';
+import { sameItem } from './sameItem';
 import type { Theme } from './theme';
 import { toPaperPath } from './toPaperPath';
 
 /** How near a line a pointer must come to pick it, screen pixels. */
 const REACH = 6;
 
+/** Layers that the view does not make room for. */
+const ASIDE: readonly Layer[] = ['body', 'dimensions'];
+
 /** What the shapes on the canvas must agree with. */
 export interface SceneState {
   readonly items: readonly Item[];
   readonly theme: Theme;
   readonly zoom: number;
-  readonly selection: PartName | null;
+  readonly selection: readonly PartName[];
   /** Another number: every shape is painted anew. */
   readonly coat: number;
 }
@@ -32,11 +36,11 @@ interface Drawn {
   readonly look: string;
 }
 
-const sameItem = (one: Item, other: Item): boolean => one === other || JSON.stringify(one) === JSON.stringify(other);
-
-/** The smallest rectangle around all lines of a display list; null when it has none. */
+/** The smallest rectangle around the lines of a display list that a view makes room for; null when it has none. */
 export const drawingBounds = (items: readonly Item[]): Bounds | null => {
-  const all = items.flatMap((item) => (item.kind === 'path' ? [pathBounds(item.path)] : []));
+  const all = items.flatMap((item) =>
+    item.kind === 'path' && !ASIDE.includes(item.layer) ? [pathBounds(item.path)] : [],
+  );
   if (all.length === 0) return null;
   return {
     minX: Math.min(...all.map(({ minX }) => minX)),
@@ -58,23 +62,28 @@ export const createScene = (scope: paper.PaperScope): Scene => {
     reconcile(state) {
       scope.activate();
       zoom = state.zoom;
+      const chosenParts = new Set(state.selection);
       const next = new Map<string, Drawn>();
       for (const item of state.items) {
         const before = drawn.get(item.id);
         const kept = before !== undefined && sameItem(before.item, item) ? before : null;
         const shape = kept?.shape ?? makeShape(item);
-        const chosen = item.part === state.selection;
+        const chosen = chosenParts.has(item.part);
         const look = `${state.coat} ${state.zoom} ${chosen}`;
         if (kept?.look !== look) paintItem(scope, shape, item, { theme: state.theme, zoom: state.zoom, chosen });
-        shape.name = item.id;
-        shape.data = item.part;
+        if (kept === null) {
+          shape.name = item.id;
+          shape.data = item.part;
+        }
         next.set(item.id, { item, shape, look });
       }
       for (const [id, { shape }] of drawn) if (next.get(id)?.shape !== shape) shape.remove();
-      const shapes = [...next.values()].map(({ shape }) => shape);
       const layer = scope.project.activeLayer;
-      if (shapes.length !== layer.children.length || shapes.some((shape, index) => layer.children[index] !== shape))
-        layer.insertChildren(0, shapes);
+      let index = 0;
+      for (const { shape } of next.values()) {
+        if (layer.children[index] !== shape) layer.insertChild(index, shape);
+        index += 1;
+      }
       drawn = next;
     },
 

@@ -1,9 +1,12 @@
 import paperCore from 'paper/dist/paper-core';
+import type { PartName } from '../core/drawing/types';
+import type { Point } from '../core/geom/types';
 import type { DrawingSurface, MountedDrawing } from '../core/ports';
 import type { Store } from '../store/createStore';
 import { type Camera, fitCamera, panBy, toDrawing, zoomAt } from './camera';
 import { createScene, drawingBounds } from './createScene';
 import { followPointers } from './followPointers';
+import type { HandTools } from './handTools';
 import { themeOf } from './theme';
 import { watchPixelRatio } from './watchPixelRatio';
 import { watchScreen } from './watchScreen';
@@ -21,6 +24,7 @@ export const createSurface = (store: Store): DrawingSurface<HTMLElement> => ({
       showWhole: () => mounted.showWhole(),
       zoomBy: (factor) => mounted.zoomBy(factor),
       panBy: (x, y) => mounted.panBy(x, y),
+      press: (key) => mounted.press(key),
       unmount: () => {
         stopWatching();
         mounted.unmount();
@@ -31,6 +35,9 @@ export const createSurface = (store: Store): DrawingSurface<HTMLElement> => ({
 
 /** Paper.js has this method, its types do not. */
 type RemovableScope = paper.PaperScope & { remove(): void };
+
+/** Whatever of the state the view shows. */
+const LOOK = ['drawing', 'selection', 'handwork', 'preview'] as const;
 
 const mountDrawing = (host: HTMLElement, store: Store): MountedDrawing => {
   const canvas = document.createElement('canvas');
@@ -51,16 +58,22 @@ const mountDrawing = (host: HTMLElement, store: Store): MountedDrawing => {
   let frame = 0;
   /** Rises when everything must be painted anew. */
   let coat = 0;
-  let bounds = drawingBounds(store.getState().drawing);
+  /** Waits for the first time that the maker draws. */
+  let tools: HandTools | null | 'loading' = null;
+  const toolsNow = (): HandTools | null =>
+    tools === 'loading' || store.getState().device.station !== 'draw' ? null : tools;
 
   const draw = (): void => {
+    toolsNow()?.step();
     frame = 0;
     const { drawing, selection } = store.getState();
-    if (whole && bounds !== null) camera = fitCamera(bounds, size);
+    const bounds = whole ? drawingBounds(drawing) : null;
+    if (bounds !== null) camera = fitCamera(bounds, size);
     scope.view.zoom = camera.zoom;
     scope.view.center = new scope.Point(camera.centre.x, camera.centre.y);
     scene.reconcile({ items: drawing, theme: themeOf(screen.scheme()), zoom: camera.zoom, selection, coat });
     scope.view.update();
+    if (tools !== 'loading') tools?.show();
     if (store.getState().zoom !== camera.zoom) store.actions.setZoom(camera.zoom);
   };
   const redraw = (): void => {
@@ -84,10 +97,19 @@ const mountDrawing = (host: HTMLElement, store: Store): MountedDrawing => {
   };
   const screen = watchScreen(host, { resized: resize, restyled });
 
+  const partAt = (at: Point): PartName | null => scene.partAt(toDrawing(camera, size, at));
   const stopPointers = followPointers(canvas, {
     pan: (by) => look(panBy(camera, by)),
     zoom: (at, factor) => look(zoomAt(camera, size, at, factor)),
-    pick: (at) => store.actions.select(scene.partAt(toDrawing(camera, size, at))),
+    pick: (press) => {
+      const { shiftKey, ctrlKey, metaKey } = press.keys;
+      const more = shiftKey || ctrlKey || metaKey || store.getState().handwork.several;
+      if (toolsNow()?.pick(press, more) === true) return;
+      const part = partAt(press.at);
+      if (!more) store.actions.select(part === null ? [] : [part]);
+      else if (part !== null) store.actions.press(part, true);
+    },
+    grab: (press) => toolsNow()?.grab(press) ?? null,
     begin: () => {
       atBegin = { camera, whole };
     },
@@ -98,16 +120,42 @@ const mountDrawing = (host: HTMLElement, store: Store): MountedDrawing => {
   });
 
   const unsubscribe = store.subscribe((state, before) => {
-    if (state.drawing === before.drawing && state.selection === before.selection) return;
-    if (state.drawing !== before.drawing) {
-      const next = drawingBounds(state.drawing);
-      // A bridge that moved along the neck stays where it was in the view.
-      if (next !== null && bounds !== null)
-        camera = { ...camera, centre: { ...camera.centre, y: camera.centre.y + next.maxY - bounds.maxY } };
-      bounds = next ?? bounds;
+    if (state.device.station !== before.device.station) loadTools();
+    const { slot } = state.derived;
+    if (slot !== before.derived.slot && slot.ok && before.derived.slot.ok) {
+      // A slot that moved along the neck stays where it was in the view, and the bridge with it.
+      const by = slot.value.middle - before.derived.slot.value.middle;
+      camera = { ...camera, centre: { ...camera.centre, y: camera.centre.y + by } };
     }
-    redraw();
+    if (LOOK.some((key) => state[key] !== before[key])) redraw();
   });
+
+  const loadTools = (): void => {
+    if (tools !== null || store.getState().device.station !== 'draw') return;
+    tools = 'loading';
+    import('./tools/createTools').then(
+      ({ createTools }) => {
+        if (!canvas.isConnected) return;
+        tools = createTools(store, {
+          canvas,
+          camera: () => camera,
+          size: () => size,
+          scheme: screen.scheme,
+          partAt,
+          redraw,
+          hold: () => {
+            whole = false;
+          },
+        });
+        redraw();
+      },
+      () => {
+        tools = null;
+        store.actions.warn('The part of the program that works on the drawing by hand could not be loaded.');
+      },
+    );
+  };
+  loadTools();
 
   resize();
   return {
@@ -117,8 +165,10 @@ const mountDrawing = (host: HTMLElement, store: Store): MountedDrawing => {
     },
     zoomBy: (factor) => look(zoomAt(camera, size, { x: size.width / 2, y: size.height / 2 }, factor)),
     panBy: (x, y) => look(panBy(camera, { x, y })),
+    press: (key) => toolsNow()?.press(key) ?? false,
     unmount: () => {
       cancelAnimationFrame(frame);
+      if (tools !== 'loading') tools?.stop();
       unsubscribe();
       stopPointers();
       screen.stop();

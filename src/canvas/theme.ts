@@ -9,6 +9,8 @@ interface Palette {
   readonly teal: string;
   readonly amber: string;
   readonly blue: string;
+  /** Where something is to be looked at: no chosen part has this colour. */
+  readonly plum: string;
   /** A chosen part: its lines, and what fills it. */
   readonly chosen: string;
   readonly chosenFill: string;
@@ -22,6 +24,7 @@ const LIGHT: Palette = {
   teal: '#0a6b6b',
   amber: '#8a5300',
   blue: '#2f5680',
+  plum: '#a0105a',
   chosen: '#b3261e',
   chosenFill: '#f6d9d4',
 };
@@ -34,6 +37,7 @@ const DARK: Palette = {
   teal: '#5cc4bd',
   amber: '#e0ab57',
   blue: '#8fb8e6',
+  plum: '#ff86b8',
   chosen: '#ff9d8a',
   chosenFill: '#552f28',
 };
@@ -49,6 +53,10 @@ const INK: Readonly<Record<Role, keyof Palette>> = {
   'square-line': 'teal',
   'octave-line': 'blue',
   'finish-line': 'teal',
+  beneath: 'soft',
+  former: 'amber',
+  dimension: 'blue',
+  mark: 'plum',
   window: 'soft',
   cross: 'blue',
   'rule-line': 'ink',

@@ -1,3 +1,4 @@
+import type { Path } from './geom/types';
 import type { SetbackSampling, SetbackSpread } from './intonation/monteCarloSetback';
 import type { Result } from './result';
 import type { SheetDocument } from './sheets/types';
@@ -39,6 +40,51 @@ export interface SamplingJob {
   cancel(): void;
 }
 
+/** How large a drawing from a file is: as the file says, or as the maker says where it does not, or against it. */
+export type DrawingScale =
+  | { readonly by: 'file' }
+  | { readonly by: 'dpi'; readonly dpi: 72 | 90 | 96 }
+  | { readonly by: 'unit'; readonly unit: 'mm' | 'cm' | 'in' }
+  /** longest: the longer side of the outline offered first, mm. */
+  | { readonly by: 'length'; readonly longest: number };
+
+/** One path found in a file. mm, y + down the page as the drawing is seen. */
+export interface FoundOutline {
+  readonly path: Path;
+  /** Extent to the right and down the page. */
+  readonly across: number;
+  readonly along: number;
+  /** mm²; 0 for an open path. */
+  readonly area: number;
+  /** Why it cannot be taken, in words; null when it can. */
+  readonly refusal: string | null;
+}
+
+/** What a drawing file holds. */
+export interface ImportedOutlines {
+  readonly kind: 'svg' | 'dxf';
+  /** What the file leaves open; until it is answered the outlines are drawn at a size of their own and may not be taken. */
+  readonly needs: 'dpi' | 'size' | 'unit' | null;
+  /** Where the size comes from, in words. */
+  readonly units: string;
+  /** mm to one unit of the file, as the outlines are drawn here. */
+  readonly perUnit: number;
+  /** Those that can be taken come first, the largest first. */
+  readonly outlines: readonly FoundOutline[];
+  /** How many more were found than are listed. */
+  readonly more: number;
+  /** What was seen in the file and not read, in words. */
+  readonly leftOut: readonly string[];
+}
+
+/** The reading of a file under way. */
+export interface ImportJob {
+  /** Never settles once cancelled. */
+  readonly result: Promise<Result<ImportedOutlines>>;
+  /** Ends it at once. */
+  cancel(): void;
+}
+
 /** The heavy work, off the main thread. */
 export interface Workshop {
   /** Gets ready for a PDF that is about to be asked for. */
@@ -46,6 +92,17 @@ export interface Workshop {
   makePdf(sheet: SheetDocument): Promise<Result<PdfFile>>;
   /** Samples the doubts of every string; progress runs from 0 to 1 over all of them. */
   sampleSetbacks(requests: readonly SetbackSampling[], onProgress: (share: number) => void): SamplingJob;
+  /** Reads the outlines of an SVG or DXF file; ended with the code import.slow when it takes too long. */
+  readOutlines(name: string, bytes: Uint8Array, scale: DrawingScale): ImportJob;
+}
+
+/** A key pressed on the drawing, and those held with it. */
+export interface KeyPress {
+  readonly key: string;
+  readonly shiftKey: boolean;
+  readonly altKey: boolean;
+  readonly ctrlKey: boolean;
+  readonly metaKey: boolean;
 }
 
 /** A drawing on screen, once it is mounted on its host element. */
@@ -56,6 +113,8 @@ export interface MountedDrawing {
   zoomBy(factor: number): void;
   /** Moves the view, screen pixels. */
   panBy(x: number, y: number): void;
+  /** A key meant for what is chosen; false when it means nothing to it. */
+  press(key: KeyPress): boolean;
   /** Takes the drawing down and lets go of everything it held. */
   unmount(): void;
 }

@@ -3,7 +3,8 @@ import type { Clock, NewId, Workshop } from '../core/ports';
 import { fail } from '../core/result';
 import { browserFiles } from '../persistence/browserFiles';
 import { browserMemory } from '../persistence/browserMemory';
-import { createStore } from '../store/createStore';
+import { calmStore } from '../store/calmStore';
+import { createStore, type StoreNeeds } from '../store/createStore';
 import type { DeriveAreas } from '../store/keepAreas';
 import type { Services } from '../ui/services';
 
@@ -32,16 +33,26 @@ export const startServices = (): Services => {
   const drawn = new Promise<void>((resolve) => {
     release = resolve;
   });
-  /** The areas wait until the drawing is up, or the screen shows none. */
+  let areas: DeriveAreas | undefined;
+  /** All that is not the drawing itself waits until it is up, or the screen shows none. */
   const deriveAreas: DeriveAreas = async (...bridge) => {
     await drawn;
     try {
-      return (await import('../core/derive/deriveAreas')).deriveAreas(...bridge);
+      areas ??= (await import('../workers/startAreas')).startAreas();
+      return areas(...bridge);
     } catch {
       return fail('', 'areas.notLoaded', 'The part of the program that finds areas could not be loaded.');
     }
   };
-  const store = createStore({ start: demoProject(newId(), clock.now()), clock, memory, deriveAreas });
+  const loadAround: StoreNeeds['loadAround'] = async (arrived) => {
+    await drawn;
+    try {
+      return (await import('../store/makeAround')).makeAround(arrived);
+    } catch {
+      return null;
+    }
+  };
+  const store = createStore({ start: demoProject(newId(), clock.now()), clock, memory, deriveAreas, loadAround });
   const stop = store.subscribe(({ zoom, device }) => {
     if (zoom === 0 && device.station !== 'print') return;
     stop();
@@ -50,6 +61,7 @@ export const startServices = (): Services => {
   let workshop: Promise<Workshop> | undefined;
   return {
     store,
+    shown: calmStore(store),
     clock,
     newId,
     files: browserFiles(),

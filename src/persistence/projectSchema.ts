@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import {
   DEFAULT_AUDIT,
+  DEFAULT_CLEARANCE,
   DEFAULT_DENSITY,
   DEFAULT_FIT,
   DEFAULT_HEIGHT,
@@ -9,10 +10,16 @@ import {
   DEFAULT_TAPER,
   DEFAULT_UNDER_HEAD,
 } from '../core/document/defaultGroups';
+import { MOST_DIMENSIONS } from '../core/document/mostDimensions';
 import { MOST_READINGS } from '../core/document/readingFields';
 import { SHAPE_NAMES } from '../core/document/shapeNames';
 import { FEWEST_STRINGS, MOST_STRINGS } from '../core/document/stringCount';
 import type { Project, ShapeName } from '../core/document/types';
+import { BODY_SCHEMA } from './bodySchema';
+import { DIMENSION_SCHEMA } from './dimensionSchema';
+import { DRAWN_SCHEMA, POINT_SCHEMA } from './pathSchema';
+import { REPAIR_SCHEMA } from './repairSchema';
+import { SOLE_SCHEMA } from './soleSchema';
 
 const length = v.pipe(v.number(), v.finite());
 const name = v.pipe(v.string(), v.maxLength(200));
@@ -121,12 +128,13 @@ export const PROJECT_SCHEMA = v.strictObject({
     ),
   }),
   bridge: v.strictObject({
-    outline: v.strictObject({ shape: v.picklist(SHAPES), parameters: figures }),
+    outline: v.union([v.strictObject({ shape: v.picklist(SHAPES), parameters: figures }), DRAWN_SCHEMA]),
     slot: v.strictObject({
       fromFront: length,
       length,
       width: length,
       ends: v.picklist(['round', 'square']),
+      run: v.optional(v.picklist(['stopped', 'open']), 'stopped'),
       crown: length,
       depth: v.optional(length, 6),
       slant: orNull,
@@ -135,14 +143,35 @@ export const PROJECT_SCHEMA = v.strictObject({
       v.strictObject({
         from: length,
         spread: length,
-        row: v.picklist(['parallel', 'square']),
+        row: v.picklist(['parallel', 'square', 'arc']),
+        rise: v.optional(length, 0),
+        ramp: v.optional(v.nullable(v.strictObject({ length, width: length })), null),
         hole: length,
         stagger: v.optional(length, 0),
         taper: v.optional(length, DEFAULT_TAPER),
         underHead: v.optional(length, DEFAULT_UNDER_HEAD),
       }),
     ),
-    locating: v.strictObject({ site: v.picklist(['slot-ends', 'outer-pin-holes']), drill: length }),
+    ties: v.optional(
+      v.nullable(
+        v.strictObject({
+          kind: v.picklist(['tie-block', 'back-edge']),
+          from: length,
+          spread: length,
+          hole: length,
+          rise: length,
+        }),
+      ),
+      null,
+    ),
+    cutting: v.optional(v.nullable(v.strictObject({ cutter: length, base: length })), null),
+    sole: v.optional(v.nullable(SOLE_SCHEMA), null),
+    locating: v.strictObject({
+      site: v.picklist(['slot-ends', 'outer-pin-holes', 'free']),
+      drill: length,
+      points: v.optional(v.nullable(v.strictObject({ treble: POINT_SCHEMA, bass: POINT_SCHEMA })), null),
+      clearance: v.optional(length, DEFAULT_CLEARANCE),
+    }),
     thickness: v.optional(length, 9),
     rim: v.optional(length, DEFAULT_RIM),
     density: v.optional(length, DEFAULT_DENSITY),
@@ -175,6 +204,9 @@ export const PROJECT_SCHEMA = v.strictObject({
     }),
     DEFAULT_AUDIT,
   ),
+  body: v.optional(v.nullable(BODY_SCHEMA), null),
+  repair: v.optional(v.nullable(REPAIR_SCHEMA), null),
+  dimensions: v.optional(v.pipe(v.array(DIMENSION_SCHEMA), v.maxLength(MOST_DIMENSIONS)), []),
   doubts: v.optional(figures, {}),
   limits: v.optional(figures, {}),
 }) satisfies v.GenericSchema<unknown, Project>;

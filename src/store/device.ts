@@ -8,6 +8,7 @@ const DEFAULT_DEVICE: Device = {
   inches: 64,
   station: 'measure',
   paper: PAPERS[0]?.id ?? '',
+  dotsPerMm: 0,
 };
 
 const ALLOWED: { readonly [Key in keyof Device]: readonly unknown[] } = {
@@ -16,6 +17,7 @@ const ALLOWED: { readonly [Key in keyof Device]: readonly unknown[] } = {
   inches: [16, 32, 64, 'decimal'],
   station: ['measure', 'draw', 'print'],
   paper: PAPERS.map(({ id }) => id),
+  dotsPerMm: [],
 };
 
 /** Device settings from kept text; whatever is missing or not allowed takes its default. */
@@ -28,6 +30,7 @@ export const readDevice = (text: string | null): Device => {
   }
   if (typeof kept !== 'object' || kept === null) return DEFAULT_DEVICE;
   const allowed = Object.entries(kept).filter(([key, value]) => {
+    if (key === 'dotsPerMm') return typeof value === 'number' && value > 1 && value < 60;
     const values = Object.hasOwn(ALLOWED, key) ? ALLOWED[key as keyof Device] : [];
     return values.includes(value);
   });

@@ -5,6 +5,8 @@ export interface Step {
   readonly before: Project;
   readonly after: Project;
   readonly label: string;
+  /** Steps that follow one another with the same burst count as one: nudges without a pause. */
+  readonly burst?: string | undefined;
 }
 
 export interface History {
@@ -18,11 +20,13 @@ export const EMPTY_HISTORY: History = { past: [], future: [] };
 /** Far more than an afternoon's work; steps share what they did not change, so each costs little. */
 const MOST_STEPS = 500;
 
-/** The history with one more step; what was undone before is gone. */
-export const recordStep = (history: History, step: Step): History => ({
-  past: [...history.past, step].slice(-MOST_STEPS),
-  future: [],
-});
+/** The history with one more step, or with its last one carried on; what was undone before is gone. */
+export const recordStep = ({ past }: History, step: Step): History => {
+  const last = past.at(-1);
+  const joined = step.burst !== undefined && last?.burst === step.burst;
+  const next = joined ? [...past.slice(0, -1), { ...step, before: last.before }] : [...past, step];
+  return { past: next.slice(-MOST_STEPS), future: [] };
+};
 
 /** The history one step back, and that step; null when there is none. */
 export const stepBack = ({ past, future }: History): { readonly history: History; readonly step: Step } | null => {

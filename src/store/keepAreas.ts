@@ -10,27 +10,35 @@ export type DeriveAreas = typeof deriveAreas;
 
 interface Asked {
   answer: Result<Areas> | null;
+  readonly order: number;
 }
 
 /**
  * A function that answers with the areas of a bridge once they are known, and null until then. They are asked for once;
- * `arrived` is called when they come, unless the bridge has become another one in the meantime.
+ * `arrived` is called when they come, unless the bridge has become another one in the meantime. While a bridge is
+ * `moving`, each frame another, it answers with the newest areas that came, which lie a frame or two behind.
  */
 export const keepAreas = (
   derive: DeriveAreas,
   arrived: () => void,
-): ((project: Project, derived: Derived) => Result<Areas> | null) => {
+): ((project: Project, derived: Derived, moving: boolean) => Result<Areas> | null) => {
   let latest: Asked | null = null;
+  let newest: Asked | null = null;
+  let count = 0;
+  let onTheMove = false;
   const ask = remember((bridge: Bridge, limits: Project['limits'], place: Result<BridgePlace>) => {
-    const asked: Asked = { answer: null };
+    count += 1;
+    const asked: Asked = { answer: null, order: count };
     derive(bridge, limits, place).then((answer) => {
       asked.answer = answer;
-      if (asked === latest) arrived();
+      if (newest === null || newest.order < asked.order) newest = asked;
+      if (asked === latest || (onTheMove && asked === newest)) arrived();
     });
     return asked;
   });
-  return (project, derived) => {
+  return (project, derived, moving) => {
+    onTheMove = moving;
     latest = ask(project.bridge, project.limits, derived.bridge);
-    return latest.answer;
+    return latest.answer ?? (moving && newest !== null ? newest.answer : null);
   };
 };

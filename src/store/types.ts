@@ -1,5 +1,7 @@
+import type { Around } from '../core/derive/createAround';
 import type { Areas } from '../core/derive/deriveAreas';
 import type { Derived } from '../core/derive/types';
+import type { Anchor } from '../core/document/dimensionTypes';
 import type { Project } from '../core/document/types';
 import type { Item, PartName } from '../core/drawing/types';
 import type { Result } from '../core/result';
@@ -16,6 +18,25 @@ export interface Device {
   readonly station: Station;
   /** Id of the paper in the printer. */
   readonly paper: string;
+  /** Dots of this glass to a true millimetre, by what the maker held to it; 0 while that was not done. */
+  readonly dotsPerMm: number;
+}
+
+/** What a press on the drawing does: chooses and moves parts, adds nodes to the outline, or picks what to measure between. */
+export type ToolName = 'move' | 'add' | 'between';
+
+/** What is measured between picked places: a distance, the angle at the second of three, or the gap between two edges. */
+export type MeasureKind = 'distance' | 'angle' | 'gap';
+
+/** How the maker works on the drawing. */
+export interface Handwork {
+  readonly tool: ToolName;
+  readonly measure: MeasureKind;
+  /** Each press adds a part to those that are chosen, or takes it out. */
+  readonly several: boolean;
+  readonly snapping: boolean;
+  /** What was picked to measure between, in that order. */
+  readonly picks: readonly Anchor[];
 }
 
 /** What the maker is told. count rises with each message, so that the same words are announced again. */
@@ -32,9 +53,15 @@ export interface AppState {
   readonly drawing: readonly Item[];
   /** In step with it as well; null until they are known, which takes longer, or while no one needs them. */
   readonly areas: Result<Areas> | null;
+  /** What lies beneath, around and before the bridge; null until that part is loaded. */
+  readonly around: Around | null;
+  /** What a drag would make of the project; derived, drawing and areas follow it, and nothing is kept of it. */
+  readonly preview: Project | null;
   readonly history: History;
   readonly device: Device;
-  readonly selection: PartName | null;
+  /** The parts that are chosen, the first one first. */
+  readonly selection: readonly PartName[];
+  readonly handwork: Handwork;
   /** Screen pixels to a millimetre, as the drawing is seen now; 0 before it is mounted. */
   readonly zoom: number;
   /** The project as it was last saved to a file or opened from one. */

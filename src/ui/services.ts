@@ -2,11 +2,14 @@ import { createContext, useContext } from 'react';
 import type { Project } from '../core/document/types';
 import type { Clock, DrawingSurface, Files, NewId, Workshop } from '../core/ports';
 import type { Result } from '../core/result';
+import type { calmStore } from '../store/calmStore';
 import type { Store } from '../store/createStore';
 
 /** What the screen is handed at the start; heavy parts come when first asked for. */
 export interface Services {
   readonly store: Store;
+  /** The store's state as the screen shows it. */
+  readonly shown: ReturnType<typeof calmStore>;
   readonly clock: Clock;
   readonly newId: NewId;
   readonly files: Files;

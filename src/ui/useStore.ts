@@ -4,4 +4,4 @@ import { useServices } from './services';
 
 /** What `select` takes from the state, kept up to date. It must answer with the same value for the same state. */
 export const useStore = <Selected>(select: (state: AppState) => Selected): Selected =>
-  useZustand(useServices().store, select);
+  useZustand(useServices().shown, select);

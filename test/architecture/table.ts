@@ -21,6 +21,7 @@ export const coreOrder = [
   'height',
   'audit',
   'placement',
+  'repair',
   'glue',
   'learning',
   'kinds',
@@ -55,6 +56,8 @@ export const packages: Readonly<Record<string, { readonly in: readonly string[];
   paper: { in: ['canvas'] },
   react: { in: ['ui', 'main.tsx'] },
   'react-dom': { in: ['ui', 'main.tsx'] },
+  saxes: { in: ['importers/svg'] },
+  svgpath: { in: ['importers/svg'] },
   valibot: { in: ['persistence', 'core/document'] },
   zustand: { in: ['store'], oneFileIn: 'ui' },
 };

@@ -1,5 +1,6 @@
 import { type Browser, chromium, type Page } from 'playwright';
 import { measureInPage } from './measureInPage';
+import { dragNode, nodeDragRows } from './nodeDragRow';
 import { type Row, row } from './row';
 import { percentile } from './statistics';
 import { typeFigures, typingRow } from './typingRow';
@@ -128,6 +129,12 @@ async function dragRows(browser: Browser, origin: string): Promise<readonly Row[
   ];
 }
 
+async function nodeRows(browser: Browser, origin: string): Promise<readonly Row[]> {
+  const drags: Awaited<ReturnType<typeof dragNode>>[] = [];
+  for (const rate of RATES) drags.push(await onFreshPage(browser, origin, rate, dragNode));
+  return nodeDragRows(drags);
+}
+
 async function typeRow(browser: Browser, origin: string): Promise<Row> {
   const gaps: (readonly number[])[] = [];
   for (const rate of RATES) gaps.push(await onFreshPage(browser, origin, rate, typeFigures));
@@ -161,6 +168,7 @@ export async function browserRows(origin: string, executablePath: string): Promi
     return [
       ...(await loadRows(browser, origin)),
       ...(await dragRows(browser, origin)),
+      ...(await nodeRows(browser, origin)),
       await typeRow(browser, origin),
       await printRow(browser, origin),
     ];

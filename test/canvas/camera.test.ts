@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { fitCamera, panBy, toDrawing, zoomAt } from '../../src/canvas/camera';
+import { fitCamera, panBy, toDrawing, toScreen, zoomAt } from '../../src/canvas/camera';
 
 /** Computed here, by hand: a view of 800 by 600 pixels, 4 pixels to a millimetre, (100, 50) in its middle. */
 const SIZE = { width: 800, height: 600 };
@@ -10,6 +10,11 @@ describe('camera', () => {
     expect(toDrawing(CAMERA, SIZE, { x: 400, y: 300 })).toEqual({ x: 100, y: 50 });
     // 400 px left of the middle at 4 px/mm is 100 mm, 300 px above is 75 mm.
     expect(toDrawing(CAMERA, SIZE, { x: 0, y: 0 })).toEqual({ x: 0, y: -25 });
+  });
+
+  it('says where a point of the drawing is seen', () => {
+    // 10 mm right of the middle and 5 mm above it, at 4 px/mm: 40 px and 20 px.
+    expect(toScreen(CAMERA, SIZE, { x: 110, y: 45 })).toEqual({ x: 440, y: 280 });
   });
 
   it('keeps the point under the pointer while it magnifies', () => {

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { createDerive } from '../../src/core/derive/createDerive';
 import { tapeDownTemplate } from '../../src/core/sheets/tapeDownTemplate';
+import { shapedOutline } from '../core/document/shapedOutline';
 import { instrumentNamed, layTemplate } from './makeTemplate';
 
 const steel = instrumentNamed('steel');
-const { outline } = steel.bridge;
+const outline = shapedOutline(steel.bridge);
 const wide = {
   ...steel,
   bridge: { ...steel.bridge, outline: { ...outline, parameters: { ...outline.parameters, length: 260 } } },

@@ -10,6 +10,8 @@ const readers = [
   { command: 'qpdf', version: '--version', package: 'qpdf' },
   { command: 'rsvg-convert', version: '--version', package: 'librsvg2-bin' },
   { command: '/usr/bin/python3', version: '-cimport shapely', package: 'python3-shapely' },
+  { command: '/usr/bin/python3', version: '-cimport ezdxf', package: 'python3-ezdxf' },
+  { command: '/usr/bin/python3', version: '-cimport scipy', package: 'python3-scipy' },
 ];
 
 const missing = () =>

@@ -77,6 +77,33 @@ describe('areas', () => {
     }
   });
 
+  it('follow a drag a frame or two behind, and are exact once it ends', async () => {
+    const { asked, actions, getState } = startAsked();
+    actions.setField(RIM, 1);
+    asked[0]?.answer(ok(areas(900)));
+    await arrived();
+    const rim = (value: number) =>
+      actions.preview((project) => ok({ ...project, bridge: { ...project.bridge, rim: value } }));
+    rim(2);
+    rim(3);
+    expect(getState().areas).toEqual(ok(areas(900)));
+    asked[1]?.answer(ok(areas(800)));
+    await arrived();
+    expect(getState().areas).toEqual(ok(areas(800)));
+    expect(getState().preview?.bridge.rim).toBe(3);
+    rim(4);
+    asked[3]?.answer(ok(areas(600)));
+    asked[2]?.answer(ok(areas(700)));
+    await arrived();
+    expect(getState().areas).toEqual(ok(areas(600)));
+    actions.preview(null);
+    expect(asked.map(({ rim: each }) => each)).toEqual([1, 2, 3, 4, 1]);
+    expect(getState().areas).toBeNull();
+    asked[4]?.answer(ok(areas(900)));
+    await arrived();
+    expect(getState().areas).toEqual(ok(areas(900)));
+  });
+
   it('are gone as soon as the bridge changes', async () => {
     const started = startAsked();
     const { asked, actions, getState } = started;

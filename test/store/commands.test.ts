@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { demoProject } from '../../src/core/kinds/demo';
 import { KINDS } from '../../src/core/kinds/kinds';
+import { chooseShape } from '../../src/store/commands/chooseShape';
 import { expectReversible } from './expectReversible';
 import { MORNING, NOON, startStore } from './startStore';
 
@@ -119,10 +120,13 @@ describe('the other commands', () => {
   it('chooseShape brings the usual dimensions and keeps what follows the saddle', () => {
     const slot = { ...demo.bridge.slot, width: 2.4, ends: 'square' as const, crown: 0.3 };
     const start = { ...demo, bridge: { ...demo.bridge, slot, rim: 0.8, density: 640 } };
-    const after = expectReversible('Bridge shape: tie-block', ({ chooseShape }) => chooseShape('tie-block'), start);
-    expect(after.bridge.outline.shape).toBe('tie-block');
-    expect(after.bridge.outline.parameters).toHaveProperty('block');
-    expect(after.bridge.slot).toMatchObject({ width: 2.4, ends: 'square', crown: 0.3 });
+    const after = expectReversible(
+      'Bridge shape: tie-block',
+      ({ change }) => change('Bridge shape: tie-block', (project) => chooseShape(project, 'tie-block')),
+      start,
+    );
+    expect(after.bridge.outline).toMatchObject({ shape: 'tie-block', parameters: { block: expect.any(Number) } });
+    expect(after.bridge.slot).toMatchObject({ width: 2.4, ends: 'square', run: 'stopped', crown: 0.3 });
     expect(after.bridge.slot.length).not.toBe(slot.length);
     expect(after.bridge).toMatchObject({ rim: 0.8, density: 640 });
   });
@@ -131,27 +135,18 @@ describe('the other commands', () => {
     const usual = demo.bridge.pins;
     if (usual === null) throw new Error('The demo has pins.');
     const start = { ...demo, bridge: { ...demo.bridge, pins: { ...usual, taper: 5, underHead: 5.35, hole: 4 } } };
-    const after = expectReversible('Bridge shape: rectangular', ({ chooseShape }) => chooseShape('rectangular'), start);
+    const after = expectReversible(
+      'Bridge shape: rectangular',
+      ({ change }) => change('Bridge shape: rectangular', (project) => chooseShape(project, 'rectangular')),
+      start,
+    );
     expect(after.bridge.pins).toMatchObject({ taper: 5, underHead: 5.35, hole: expect.closeTo(4.7625, 9) });
     const first = expectReversible(
       'Bridge shape: rectangular',
-      ({ chooseShape }) => chooseShape('rectangular'),
+      ({ change }) => change('Bridge shape: rectangular', (project) => chooseShape(project, 'rectangular')),
       classical,
     );
     expect(first.bridge.pins).toMatchObject({ taper: 3, underHead: 5.4 });
-  });
-
-  it('choosePins takes pins away and moves locating pins out of their holes', () => {
-    const locating = { ...demo.bridge.locating, site: 'outer-pin-holes' as const };
-    const start = { ...demo, bridge: { ...demo.bridge, locating } };
-    const after = expectReversible('Bridge pins: without', ({ choosePins }) => choosePins(false), start);
-    expect(after.bridge.pins).toBeNull();
-    expect(after.bridge.locating.site).toBe('slot-ends');
-  });
-
-  it('choosePins gives pins as wide apart as the strings', () => {
-    const after = expectReversible('Bridge pins: with', ({ choosePins }) => choosePins(true), classical);
-    expect(after.bridge.pins?.spread).toBe(classical.instrument.spread.own);
   });
 
   it('an unknown string set changes nothing', () => {

@@ -34,10 +34,10 @@ describe('history', () => {
     const before = store.getState().project;
     const other = KINDS[1]?.make('other', MORNING);
     if (other === undefined) throw new Error('there is no second kind');
-    store.actions.select('slot');
+    store.actions.select(['slot']);
     store.actions.replaceProject(other, 'New: classical');
     expect(store.getState().project).toBe(other);
-    expect(store.getState().selection).toBeNull();
+    expect(store.getState().selection).toEqual([]);
     store.actions.undo();
     expect(store.getState().project).toBe(before);
   });
@@ -54,11 +54,80 @@ describe('history', () => {
   });
 });
 
+describe('a burst of changes', () => {
+  const widen = (by: number, burst?: string) => (store: ReturnType<typeof startStore>['store']) =>
+    store.actions.change(
+      `Nut width ${by} wider`,
+      (project) => {
+        const { widths } = project.instrument;
+        const wider = { ...widths, nut: widths.nut + by };
+        return { ok: true, value: { ...project, instrument: { ...project.instrument, widths: wider } } };
+      },
+      burst,
+    );
+
+  it('is one step from before the first to after the last, with the last label', () => {
+    const { store } = startStore();
+    const start = store.getState().project;
+    for (const by of [1, 2, 3]) widen(by, 'nudge 1')(store);
+    const { past } = store.getState().history;
+    expect(past.map(({ label }) => label)).toEqual(['Nut width 3 wider']);
+    expect(store.getState().project.instrument.widths.nut).toBe(start.instrument.widths.nut + 6);
+    store.actions.undo();
+    expect(store.getState().project).toBe(start);
+    store.actions.redo();
+    expect(store.getState().project.instrument.widths.nut).toBe(start.instrument.widths.nut + 6);
+  });
+
+  it('ends with another burst, with a change that is in none, and with an undo', () => {
+    const { store } = startStore();
+    widen(1, 'nudge 1')(store);
+    widen(1, 'nudge 2')(store);
+    widen(1)(store);
+    widen(1)(store);
+    widen(1, 'nudge 2')(store);
+    expect(store.getState().history.past).toHaveLength(5);
+    store.actions.undo();
+    widen(1, 'nudge 2')(store);
+    expect(store.getState().history.past).toHaveLength(5);
+  });
+});
+
+describe('what is chosen', () => {
+  it('is one part, until more are asked for; a second press lets go', () => {
+    const { store } = startStore();
+    const { press, select, setHandwork } = store.actions;
+    const chosen = () => store.getState().selection;
+    press('pin 1', false);
+    press('pin 2', false);
+    expect(chosen()).toEqual(['pin 2']);
+    press('pin 3', true);
+    expect(chosen()).toEqual(['pin 2', 'pin 3']);
+    press('pin 2', true);
+    expect(chosen()).toEqual(['pin 3']);
+    setHandwork({ several: true });
+    press('slot', false);
+    expect(chosen()).toEqual(['pin 3', 'slot']);
+    setHandwork({ several: false });
+    press('slot', false);
+    expect(chosen()).toEqual(['slot']);
+    press('slot', false);
+    expect(chosen()).toEqual([]);
+    select(['slot', 'pin 1']);
+    press('pin 1', false);
+    expect(chosen()).toEqual(['pin 1']);
+    select(['slot', 'pin 1']);
+    press('pin 4', false);
+    expect(chosen()).toEqual(['pin 4']);
+    expect(store.getState().history.past).toEqual([]);
+  });
+});
+
 describe('device settings', () => {
   it('are kept, are no step, and leave the project alone', () => {
     const { store, kept } = startStore();
     const { project } = store.getState();
-    store.actions.setDevice({ units: 'in', paper: 'letter' });
+    store.actions.setDevice({ units: 'in', paper: 'letter', dotsPerMm: 7.5 });
     expect(store.getState().project).toBe(project);
     expect(store.getState().history.past).toEqual([]);
     expect(startStore(kept()).store.getState().device).toEqual(store.getState().device);
@@ -69,6 +138,8 @@ describe('device settings', () => {
     ['no JSON', '{'],
     ['null', 'null'],
     ['values that are not allowed', '{"units":"furlong","millimetreDecimals":9,"station":"record","paper":"a0"}'],
+    ['a glass that cannot be', '{"dotsPerMm":"7"}'],
+    ['a glass of no dots', '{"dotsPerMm":0.5}'],
     ['keys of another kind', '{"__proto__":{"units":"in"},"toString":1}'],
   ])('take their defaults from %s', (_, text) => {
     expect(startStore(text).store.getState().device).toEqual(startStore().store.getState().device);

@@ -2,14 +2,17 @@ import { expect } from 'vitest';
 import type { Project } from '../../src/core/document/types';
 import { decodeProject } from '../../src/persistence/decodeProject';
 import { encodeProject } from '../../src/persistence/encodeProject';
-import type { Actions } from '../../src/store/createActions';
-import { startStore } from './startStore';
+import { startStore, type TestStore } from './startStore';
 
 /**
  * Runs one change on a store and expects one step with this label, the old project back by undo and the new one by redo,
  * and the same project again from its file. Answers with the changed project.
  */
-export const expectReversible = (label: string, change: (actions: Actions) => void, start?: Project): Project => {
+export const expectReversible = (
+  label: string,
+  change: (actions: TestStore['actions']) => void,
+  start?: Project,
+): Project => {
   const { store } = startStore(null, start);
   const before = store.getState().project;
   change(store.actions);

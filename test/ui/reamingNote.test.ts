@@ -11,6 +11,8 @@ const pins = {
   stagger: 0,
   taper: 3,
   underHead: 5.4,
+  rise: 0,
+  ramp: null,
 } as const;
 
 describe('reamingNote', () => {

@@ -22,7 +22,7 @@ export const bridgePlace = (
   const shift: Point = { x: 0, y: front };
   const place = (path: Path): Path => transformPath(path, 0, shift);
   const pins = bridge.pins === null ? [] : pinHoles(bridge.pins, stringCount, slot, saddle);
-  const locating = locatingHoles(bridge.locating, bridge.slot, slot, saddle, pins);
+  const locating = locatingHoles(bridge.locating, bridge.slot, slot, saddle, pins, shape.value.outline, front);
   if (!locating.ok) return locating;
   const points = shape.value.points.map((point) => ({ ...point, at: add(point.at, shift) }));
   return ok({

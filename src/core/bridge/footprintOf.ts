@@ -1,7 +1,8 @@
+import type { Outline, ShapedOutline } from '../document/outlineTypes';
 import { usualParameters } from '../document/shapeParameters';
-import type { Bridge } from '../document/types';
 import { validatePath } from '../geom/validatePath';
 import { fail, type Result } from '../result';
+import { drawnFootprint } from './drawn/drawnFootprint';
 import { type BellyParameters, belly } from './shapes/belly';
 import { bellyNut } from './shapes/bellyNut';
 import { type DoubleSidedParameters, doubleSided } from './shapes/doubleSided';
@@ -11,7 +12,7 @@ import { type SmallUkuleleParameters, smallUkulele } from './shapes/smallUkulele
 import { type TieBlockParameters, tieBlock } from './shapes/tieBlock';
 import type { Footprint } from './types';
 
-const shaped = (outline: Bridge['outline']): Result<Footprint> => {
+const shaped = (outline: ShapedOutline): Result<Footprint> => {
   const parameters: unknown = { ...usualParameters(outline.shape), ...outline.parameters };
   switch (outline.shape) {
     case 'rectangular':
@@ -32,10 +33,11 @@ const shaped = (outline: Bridge['outline']): Result<Footprint> => {
 };
 
 /**
- * The footprint of a shape in its own frame: origin where the front edge crosses the centreline, y + toward the tail.
- * Codes: those of the shape, and outline.degenerate where a rounding is too small to be drawn.
+ * The footprint of an outline in its own frame: origin where the front edge crosses the centreline, y + toward the tail.
+ * Codes: those of the shape or of drawnFootprint, and outline.degenerate where a rounding is too small to be drawn.
  */
-export const footprintOf = (outline: Bridge['outline']): Result<Footprint> => {
+export const footprintOf = (outline: Outline): Result<Footprint> => {
+  if (outline.kind === 'drawn') return drawnFootprint(outline);
   const shape = shaped(outline);
   if (!shape.ok || validatePath(shape.value.outline).ok) return shape;
   return fail(

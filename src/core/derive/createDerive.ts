@@ -2,7 +2,6 @@ import { bridgePlace } from '../bridge/bridgePlace';
 import { saddlePlace } from '../bridge/saddlePlace';
 import { slotPlace } from '../bridge/slotPlace';
 import type { BridgePlace, SaddlePlace, SlotPlace } from '../bridge/types';
-import { designChecks } from '../checks/designChecks';
 import type { Bridge, Compensation, Instrument, InstrumentString, Project, Slot } from '../document/types';
 import { boardOf } from '../instrument/boardOf';
 import { scaleOf } from '../instrument/scaleOf';
@@ -46,7 +45,7 @@ export const createDerive = (): ((project: Project) => Derived) => {
     ) => withAll([scale, board, strings], (...values) => saddlePlace(compensation, slot, ...values, models, land)),
   );
   const slotStep = remember((bridge: Bridge, saddle: Result<SaddlePlace>) =>
-    withAll([saddle], (value) => slotPlace(bridge.slot, value)),
+    withAll([saddle], (value) => slotPlace(bridge.slot, value, bridge.outline)),
   );
   const bridgeStep = remember(
     (bridge: Bridge, count: number, saddle: Result<SaddlePlace>, slot: Result<SlotPlace>): Result<BridgePlace> =>
@@ -62,7 +61,6 @@ export const createDerive = (): ((project: Project) => Derived) => {
       bridge: Result<BridgePlace>,
     ) => withAll([scale, board, saddle, slot, bridge], (...values) => ok(placementOf(instrument, ...values))),
   );
-  const checkStep = remember(designChecks);
   const measure = createMeasureSteps();
   return (project) => {
     const { instrument, compensation, limits } = project;
@@ -87,7 +85,6 @@ export const createDerive = (): ((project: Project) => Derived) => {
       survey: measure.survey(instrument),
       taper: measure.taper(instrument, scale),
       models,
-      checks: checkStep(project.bridge, compensation.by, board, saddle, slot, bridge, auditLimits),
       issues: eachOnce(parts),
     };
   };

@@ -1,5 +1,6 @@
 import { throughHoles } from '../bridge/throughHoles';
 import type { BridgePlace } from '../bridge/types';
+import { finishLineCheck } from '../checks/finishLineCheck';
 import { rimCheck } from '../checks/rimCheck';
 import type { DesignCheck } from '../checks/types';
 import type { Bridge, Project } from '../document/types';
@@ -38,7 +39,7 @@ const GRAMS = 1e-6;
  * Total. Codes: those of the bridge in place when it could not be computed, path.noArea, those of offsetPath.
  */
 export const deriveAreas = async (
-  { rim, density, thickness }: Bridge,
+  { rim, density, thickness }: Pick<Bridge, 'rim' | 'density' | 'thickness'>,
   limits: Project['limits'],
   place: Result<BridgePlace>,
 ): Promise<Result<Areas>> => {
@@ -63,6 +64,6 @@ export const deriveAreas = async (
     centroidFromFront: pathCentroid(outline).y - front,
     weight: density * footprint * thickness * GRAMS,
     finishLine: finishLine.value,
-    checks: rimCheck(rim, shareLost, limits),
+    checks: [...rimCheck(rim, shareLost, limits), ...finishLineCheck(rim, finishLine.value)],
   });
 };

@@ -1,5 +1,4 @@
 import type { BridgePlace, SaddlePlace, SlotPlace } from '../bridge/types';
-import type { DesignCheck } from '../checks/types';
 import type { FretSurvey } from '../instrument/surveyTypes';
 import type { Taper } from '../instrument/taper';
 import type { Board, Scale, StringPlace } from '../instrument/types';
@@ -22,7 +21,6 @@ export interface Derived {
   readonly taper: Result<Taper> | null;
   /** What the stiff-string model says of every string. */
   readonly models: Result<readonly StringModel[]>;
-  readonly checks: readonly DesignCheck[];
   /** Every reason for a part that failed, each once. */
   readonly issues: readonly Issue[];
 }

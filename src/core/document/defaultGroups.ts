@@ -15,6 +15,9 @@ export const DEFAULT_HEIGHT: HeightGate = { kind: 'steel', straightedge: null, p
 export const DEFAULT_RIM = 0;
 export const DEFAULT_DENSITY = 870;
 
+/** Room for the caul over a locating pin; its source stands beside the field. */
+export const DEFAULT_CLEARANCE = 0.5;
+
 /** Reamer and pin; their source stands beside the fields. */
 export const DEFAULT_TAPER = 3;
 export const DEFAULT_UNDER_HEAD = 5.4;

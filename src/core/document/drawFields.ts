@@ -26,7 +26,11 @@ export const DRAW_FIELDS: readonly Field[] = [
     'Wall to wall.',
     '3/32 or 1/8 in: premierguitar.com, intonating a flat-top guitar',
   ),
-  choiceField('bridge.slot.ends', 'Slot ends', 'As the cutter leaves them.', [
+  choiceField('bridge.slot.run', 'Slot run', 'Stopped within the bridge, or open: cut through both of its ends.', [
+    ['stopped', 'stopped in the bridge'],
+    ['open', 'open at both ends'],
+  ]),
+  choiceField('bridge.slot.ends', 'Slot ends', 'As the cutter leaves them, in a stopped slot.', [
     ['round', 'round'],
     ['square', 'square'],
   ]),
@@ -42,59 +46,6 @@ export const DRAW_FIELDS: readonly Field[] = [
     help: 'Where in the thickness of the saddle the string breaks: 0 at the front wall, 50 in the middle, 100 at the back wall.',
     source: 'Middle: common practice, no source',
   } satisfies NumberField,
-  lengthField(
-    'bridge.pins.spread',
-    'Pin spacing, outer',
-    10,
-    120,
-    'Centre of the first pin to centre of the last, along the row.',
-    '2 3/16 in: sillars.com, bridge hardware',
-  ),
-  lengthField(
-    'bridge.pins.from',
-    'Slot to pin row',
-    2,
-    60,
-    'Back wall of the slot to the pin centres, along the centreline.',
-    '3/8 in behind the slot: sillars.com, bridge hardware',
-  ),
-  choiceField('bridge.pins.row', 'Pin row', 'Along the slot, or square to the centreline.', [
-    ['parallel', 'parallel to the slot'],
-    ['square', 'square to the centreline'],
-  ]),
-  lengthField(
-    'bridge.pins.hole',
-    'Pin pilot hole',
-    1,
-    10,
-    'First drill; ream to the pin later.',
-    '3/16 in, the smallest that passes a ball end: frets.com, drilling a bridge in place',
-  ),
-  lengthField(
-    'bridge.pins.underHead',
-    'Pin under its head',
-    2,
-    12,
-    'Diameter of the pin just under its head.',
-    '5.40 mm at 3°, 5.35 mm at 5°, averages: guitaringpassionately.com, bridge pin sizing',
-  ),
-  numberField(
-    'bridge.pins.taper',
-    'Reamer taper',
-    '°',
-    0.5,
-    10,
-    'Included angle of the reamer; a ratio such as 1:20 is understood too.',
-    '3° and 5° are met: guitaringpassionately.com, bridge pin sizing',
-  ),
-  lengthField(
-    'bridge.pins.stagger',
-    'Second pin row behind the first',
-    0,
-    25,
-    'Every second pin stands this far behind the first row; 0 for one row. Twelve pins need two rows.',
-    'common practice, no source',
-  ),
   choiceField(
     'bridge.locating.site',
     'Locating pins in',
@@ -102,6 +53,7 @@ export const DRAW_FIELDS: readonly Field[] = [
     [
       ['slot-ends', 'the slot ends'],
       ['outer-pin-holes', 'the outer pin holes'],
+      ['free', 'two free points'],
     ],
   ),
   lengthField(
@@ -112,7 +64,14 @@ export const DRAW_FIELDS: readonly Field[] = [
     'Drill for the locating pins, through the bridge itself into the top.',
     '1/16 in through the slot ends: pegasusguitars.com, lacquer removal',
   ),
-  lengthField('bridge.slot.depth', 'Slot depth', 0.5, 14, 'Top of the bridge to the floor of the slot.'),
+  lengthField(
+    'bridge.locating.clearance',
+    'Clearance in the caul',
+    0,
+    6,
+    'How much wider than the locating pin its hole in the clamping caul is, so that the caul lifts off.',
+    'common practice, no source',
+  ),
   orEmpty({
     ...numberField(
       'bridge.slot.slant',
@@ -125,14 +84,6 @@ export const DRAW_FIELDS: readonly Field[] = [
     ),
     scale: 180 / Math.PI,
   }),
-  lengthField(
-    'bridge.thickness',
-    'Bridge thickness',
-    3,
-    16,
-    'Sole to top at the slot.',
-    '3/8 in: buildyourguitar.com, bridge angle tip',
-  ),
   lengthField(
     'bridge.rim',
     'Finish left under the rim',

@@ -1,7 +1,12 @@
+import { bodyFields } from './bodyFields';
+import { bridgeGroupFields } from './bridgeGroupFields';
 import { FIELDS } from './fieldTable';
 import type { Field } from './fieldTypes';
-import { readingField, readingOfPath } from './readingFields';
+import { firstFieldAt, ownCompensation } from './firstFields';
+import { readingField } from './readingFields';
+import { repairFields } from './repairFields';
 import { SHAPE_PARAMETERS } from './shapeParameters';
+import { SOLE_FIELDS } from './soleFields';
 import { stringFields } from './stringFields';
 import type { Project } from './types';
 
@@ -9,36 +14,32 @@ const BY_PATH: ReadonlyMap<string, Field> = new Map(
   [...FIELDS.measure, ...FIELDS.draw].map((field) => [field.path, field]),
 );
 
-const OWN = 'compensation.own.';
-const STRINGS = 'strings.';
+/** An outline that is drawn freely has no shape by name. */
+const SHAPE_PATH = 'bridge.outline.shape';
 
 const ofStrings = (project: Project): readonly Field[] => project.strings.flatMap(stringFields);
 
-/** The row for a string's own compensation. */
-const ownCompensation = (project: Project, id: string): Field | null => {
-  const index = project.strings.findIndex((string) => string.id === id);
-  const string = project.strings[index];
-  if (string === undefined) return null;
-  return {
-    kind: 'length',
-    path: `${OWN}${id}`,
-    label: `Compensation, string ${index + 1} (${string.name})`,
-    min: -5,
-    max: 15,
-    optional: true,
-    help: 'How far behind the octave line this string breaks over the saddle.',
-  };
-};
+const ofShape = ({ bridge: { outline } }: Project): readonly Field[] =>
+  outline.kind === 'drawn' ? [] : SHAPE_PARAMETERS[outline.shape];
+
+const ofSole = ({ bridge: { sole } }: Project): readonly Field[] => (sole === null ? [] : SOLE_FIELDS);
+
+/** Rows that depend on the project, by how their paths begin. */
+const OF_PROJECT: readonly (readonly [string, (project: Project) => readonly Field[]])[] = [
+  ['bridge.outline.', ofShape],
+  ['strings.', ofStrings],
+  ['bridge.sole.', ofSole],
+  ['repair.', repairFields],
+  ['body.', bodyFields],
+  ['bridge.', bridgeGroupFields],
+];
 
 /** The row of the field table for a path in this project; null when there is no such field. */
 export const fieldAt = (project: Project, path: string): Field | null => {
-  const fixed = BY_PATH.get(path);
-  if (fixed !== undefined) return fixed;
-  const reading = readingOfPath(path);
-  if (reading !== null) return readingField(reading.fret, reading.index);
-  if (path.startsWith(STRINGS)) return ofStrings(project).find((row) => row.path === path) ?? null;
-  if (path.startsWith(OWN)) return ownCompensation(project, path.slice(OWN.length));
-  return SHAPE_PARAMETERS[project.bridge.outline.shape].find((row) => row.path === path) ?? null;
+  const known = BY_PATH.get(path) ?? firstFieldAt(project, path);
+  if (known !== null) return known;
+  const rows = OF_PROJECT.find(([start]) => path.startsWith(start))?.[1](project) ?? [];
+  return rows.find((row) => row.path === path) ?? null;
 };
 
 /** Rows of readings that have no box in every project: other frets, and more to the 12th. */
@@ -55,9 +56,8 @@ const otherReadings = ({ instrument }: Project): readonly Field[] => {
 /** Every field that this project has, fixed rows, readings, shape dimensions and own compensation alike. */
 export const allFields = (project: Project): readonly Field[] => [
   ...FIELDS.measure,
-  ...FIELDS.draw,
-  ...SHAPE_PARAMETERS[project.bridge.outline.shape],
+  ...FIELDS.draw.filter(({ path }) => path !== SHAPE_PATH || project.bridge.outline.kind !== 'drawn'),
   ...otherReadings(project),
-  ...ofStrings(project),
+  ...OF_PROJECT.flatMap(([, rows]) => rows(project)),
   ...project.strings.flatMap(({ id }) => ownCompensation(project, id) ?? []),
 ];

@@ -22,6 +22,13 @@ export const fieldValue = (project: Project, path: string): FieldValue => {
   return typeof at === 'number' || typeof at === 'string' ? at : null;
 };
 
+/** Whether this project has what holds the value at a field's path: pins, for a bridge with pins. */
+export const hasGroup = (project: Project, path: string): boolean => {
+  let group: unknown = project;
+  for (const key of path.split('.').slice(0, -1)) group = child(group, key);
+  return isTree(group) || readingOfPath(path) !== null;
+};
+
 const withChild = (tree: unknown, keys: readonly string[], value: unknown): unknown => {
   const [key, ...rest] = keys;
   if (key === undefined) return value;

@@ -1,4 +1,4 @@
-import { choiceField, lengthField, orEmpty } from './fieldRows';
+import { choiceField, lengthField } from './fieldRows';
 import type { Field } from './fieldTypes';
 
 /** The chain of heights from the frets to the saddle. */
@@ -8,15 +8,6 @@ export const HEIGHT_FIELDS: readonly Field[] = [
     ['classical', 'classical'],
     ['ukulele', 'ukulele'],
   ]),
-  orEmpty(
-    lengthField(
-      'height.straightedge',
-      'Straightedge to bridge top',
-      -10,
-      10,
-      'A straightedge along the middle of the board on the frets, carried on to the saddle: plus when it passes above the top of the bridge, minus when it would lie below it.',
-    ),
-  ),
   lengthField(
     'height.run',
     'Break point to pin',

@@ -1,6 +1,15 @@
 /** What is saved. Lengths in mm; the bridge outline in the footprint frame. An absent group means its defaults. */
 
-export type Hand = 'right' | 'left';
+import type { Point } from '../geom/types';
+import type { Body } from './bodyTypes';
+import type { PinnedDimension } from './dimensionTypes';
+import type { Hand } from './hand';
+import type { Outline } from './outlineTypes';
+import type { Repair } from './repairTypes';
+import type { Sole } from './soleTypes';
+
+export type { Hand } from './hand';
+export type { ShapeName } from './outlineTypes';
 export type NutDatum = 'front' | 'zero-fret' | 'board-end';
 export type GapRule = 'equal-gaps' | 'equal-centres';
 /** What a compensation figure reaches to. */
@@ -9,14 +18,6 @@ export type Reach = 'break-point' | 'slot-front' | 'slot-centre';
 export type CompensationBy = 'rule' | 'strings' | 'own';
 /** How the straight saddle is laid through what the strings want. */
 export type SaddleFit = 'least-squares' | 'minimax' | 'outer';
-export type ShapeName =
-  | 'rectangular'
-  | 'belly'
-  | 'belly-nut'
-  | 'pyramid-tip'
-  | 'tie-block'
-  | 'small-ukulele'
-  | 'double-sided';
 
 /** One figure for the treble side and one for the bass side. */
 export interface TrebleBass {
@@ -132,6 +133,8 @@ export interface Slot {
   readonly length: number;
   readonly width: number;
   readonly ends: 'round' | 'square';
+  /** stopped within the bridge, or open at both ends of it. */
+  readonly run: 'stopped' | 'open';
   /** Where the string breaks over the saddle: 0 at the front wall, 0.5 in the middle, 1 at the back wall. */
   readonly crown: number;
   readonly depth: number;
@@ -144,7 +147,11 @@ export interface Pins {
   readonly from: number;
   /** Centre of the first to centre of the last pin, along the row. */
   readonly spread: number;
-  readonly row: 'parallel' | 'square';
+  readonly row: 'parallel' | 'square' | 'arc';
+  /** How far the middle of a row on an arc lies behind the line of its outer pins; − ahead of it. */
+  readonly rise: number;
+  /** String ramps from the holes toward the saddle, as marks; null for none. */
+  readonly ramp: { readonly length: number; readonly width: number } | null;
   /** Pilot drill. */
   readonly hole: number;
   /** Every second pin stands this far behind the first row; 0 for one row. */
@@ -155,15 +162,49 @@ export interface Pins {
   readonly underHead: number;
 }
 
+/** Strings tied to a block, or held in holes at the back edge of a bridge without pins. */
+export interface Ties {
+  readonly kind: 'tie-block' | 'back-edge';
+  /** Back wall of the slot to the front of the block, or to the holes' mouths. */
+  readonly from: number;
+  /** Centre of the first to centre of the last hole. */
+  readonly spread: number;
+  readonly hole: number;
+  /** Centre of a hole above the sole. */
+  readonly rise: number;
+}
+
+/** The cutter and base that cut the slot once the bridge is glued. */
+export interface Cutting {
+  readonly cutter: number;
+  /** Middle of the cutter to the edge of the base that runs along the fence. */
+  readonly base: number;
+}
+
 export interface Locating {
-  readonly site: 'slot-ends' | 'outer-pin-holes';
+  readonly site: 'slot-ends' | 'outer-pin-holes' | 'free';
   readonly drill: number;
+  /** Where free locating pins go, footprint frame. */
+  readonly points: TrebleBassPoints | null;
+  /** How much wider than a locating pin its hole in the caul is. */
+  readonly clearance: number;
+}
+
+export interface TrebleBassPoints {
+  readonly treble: Point;
+  readonly bass: Point;
 }
 
 export interface Bridge {
-  readonly outline: { readonly shape: ShapeName; readonly parameters: Readonly<Record<string, number>> };
+  readonly outline: Outline;
   readonly slot: Slot;
   readonly pins: Pins | null;
+  /** Null with pins, and while nothing was said of them. */
+  readonly ties: Ties | null;
+  /** Null while nothing was said of it. */
+  readonly cutting: Cutting | null;
+  /** Null while nothing was said of it. */
+  readonly sole: Sole | null;
   readonly locating: Locating;
   /** At the slot. */
   readonly thickness: number;
@@ -220,6 +261,11 @@ export interface Project {
   readonly bridge: Bridge;
   readonly height: HeightGate;
   readonly audit: Audit;
+  /** Null while nothing was said of it. */
+  readonly body: Body | null;
+  /** Null for new work. */
+  readonly repair: Repair | null;
+  readonly dimensions: readonly PinnedDimension[];
   /** One sigma of a figure behind the compensation, where the maker's own differs from the usual. */
   readonly doubts: Readonly<Record<string, number>>;
   /** Limits of the checks, where the maker's own differ from the usual. */

@@ -7,7 +7,6 @@ import { validateField } from './validateField';
 /** Every value of a project against its own row of the field table. What two fields disagree on is not judged here. */
 export const validateProject = (project: Project): readonly Issue[] =>
   allFields(project).flatMap((field) => {
-    if (field.path.startsWith('bridge.pins.') && project.bridge.pins === null) return [];
     const value = fieldValue(project, field.path);
     if (field.path.startsWith('compensation.own.') && value === null) return [];
     return validateField(field, value);

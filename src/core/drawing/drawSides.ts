@@ -6,7 +6,7 @@ import type { Item } from './types';
 
 /** BASS and TREBLE over the ends of the bridge. */
 export const drawSides = (bridge: BridgePlace): readonly Item[] => {
-  const { maxX } = pathBounds(bridge.footprint.outline);
+  const { minX, maxX } = pathBounds(bridge.footprint.outline);
   return ([1, -1] as const).map(
     (side): Item => ({
       kind: 'text',
@@ -14,7 +14,7 @@ export const drawSides = (bridge: BridgePlace): readonly Item[] => {
       part: 'footprint',
       role: 'heading',
       layer: 'text',
-      at: { x: side * maxX, y: bridge.front - 8 },
+      at: { x: side === 1 ? maxX : minX, y: bridge.front - 8 },
       text: side === 1 ? 'TREBLE' : 'BASS',
       height: TEXT_HEIGHT.label,
       anchor: 'middle',

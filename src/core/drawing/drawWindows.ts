@@ -13,13 +13,14 @@ export const WINDOW_OVERHANG = WIDTH / 2;
 
 /** Four windows over the corners, cut on the bench, through which the bridge's corners are carried to tape beneath. */
 export const drawWindows = (bridge: BridgePlace): readonly Item[] => {
-  const { maxX } = pathBounds(bridge.footprint.outline);
-  const edge = (id: string): number => bridge.points.find((point) => point.id === id)?.at.y ?? bridge.front;
-  const front = edge('front-treble');
-  const back = edge('back-treble');
-  const half = Math.min(HALF_HEIGHT, (back - front - BETWEEN) / 2);
-  return (['treble', 'bass'] as const).flatMap((side) =>
-    [
+  const { minX, maxX, minY, maxY } = pathBounds(bridge.footprint.outline);
+  // An outline drawn freely may have no corners of these names: there the windows stand over its foremost and hindmost.
+  const edge = (id: string, other: number): number => bridge.points.find((point) => point.id === id)?.at.y ?? other;
+  return (['treble', 'bass'] as const).flatMap((side) => {
+    const [front, back] = [edge(`front-${side}`, minY), edge(`back-${side}`, maxY)];
+    const half = Math.min(HALF_HEIGHT, (back - front - BETWEEN) / 2);
+    if (half <= 0) return [];
+    return [
       { id: 'front', y: front },
       { id: 'back', y: back },
     ].map(
@@ -29,8 +30,8 @@ export const drawWindows = (bridge: BridgePlace): readonly Item[] => {
         part: 'corner windows',
         role: 'window',
         layer: 'windows',
-        path: rectanglePath((side === 'treble' ? maxX : -maxX) - WIDTH / 2, y - half, WIDTH, 2 * half),
+        path: rectanglePath((side === 'treble' ? maxX : minX) - WIDTH / 2, y - half, WIDTH, 2 * half),
       }),
-    ),
-  );
+    );
+  });
 };

@@ -16,6 +16,10 @@ const LONG_DASH_DOUBLE_DOT = [9, 1, 0.8, 1, 0.8, 1];
 const LONG_DASH_SHORT_DASH = [6, 1.2, 2.4, 1.2];
 /** Dotted, ISO 128 type 07: here where the paper is cut. */
 const DOTTED = [0.6, 1.4];
+/** Dashed, ISO 128 type 02.1: hidden outlines, here what lies beneath the top. */
+const DASHED = [3, 0.75];
+/** Dashed-double-dotted, ISO 128 type 12: here the bridge that was there before. */
+const DASHED_DOTTED = [3, 0.75, 0.4, 0.75, 0.4, 0.75];
 /** Dashed, widely spaced, ISO 128 type 03: here how far a crown can be shaped. */
 const DASHED_SPACED = [2.4, 1.8];
 
@@ -33,6 +37,10 @@ export const LINE_STYLES: Readonly<Record<Role, LineStyle>> = {
   'square-line': { width: 0.7, dash: CONTINUOUS, fill: null },
   'octave-line': { width: 0.18, dash: CONTINUOUS, fill: null },
   'finish-line': { width: 0.25, dash: LONG_DASH_SHORT_DASH, fill: null },
+  beneath: { width: 0.25, dash: DASHED, fill: null },
+  former: { width: 0.25, dash: DASHED_DOTTED, fill: null },
+  dimension: { width: 0.18, dash: CONTINUOUS, fill: null },
+  mark: { width: 0.5, dash: CONTINUOUS, fill: null },
   window: { width: 0.18, dash: CONTINUOUS, fill: 0.93 },
   cross: { width: 0.18, dash: CONTINUOUS, fill: null },
   'rule-line': { width: 0.25, dash: CONTINUOUS, fill: null },

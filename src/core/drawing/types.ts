@@ -14,6 +14,10 @@ export type Role =
   | 'square-line'
   | 'octave-line'
   | 'finish-line'
+  | 'beneath'
+  | 'former'
+  | 'dimension'
+  | 'mark'
   | 'window'
   | 'cross'
   | 'rule-line'
@@ -33,6 +37,8 @@ export type Role =
 /** Layers of the drawing, in painting order; also the groups of exported files. */
 export type Layer =
   | 'windows'
+  | 'body'
+  | 'former'
   | 'board'
   | 'strings'
   | 'bridge'
@@ -40,6 +46,7 @@ export type Layer =
   | 'pins'
   | 'locating'
   | 'lines'
+  | 'dimensions'
   | 'text'
   | 'sheet';
 

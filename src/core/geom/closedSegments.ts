@@ -8,9 +8,15 @@ export interface StartedSegment {
   readonly segment: Segment;
 }
 
+/** Paths never change, and one that is measured is measured at many places. */
+const known = new WeakMap<Path, readonly StartedSegment[]>();
+
 /** The segments of a path with their starts; a closed path that does not come back by itself ends with the implied line. */
-export function closedSegments(path: Path): StartedSegment[] {
+export function closedSegments(path: Path): readonly StartedSegment[] {
+  const found = known.get(path);
+  if (found !== undefined) return found;
   const started: StartedSegment[] = [];
+  known.set(path, started);
   let start = path.start;
   for (const segment of path.segments) {
     started.push({ start, segment });

@@ -17,9 +17,11 @@ export function distanceToPath(path: Path, point: Point): number {
   requirePath(path);
   if (!Number.isFinite(point.x) || !Number.isFinite(point.y))
     throw new RangeError(`Expected a finite point, got ${point.x}, ${point.y}.`);
+  const sides = closedSegments(path);
+  // The nearest node first: it rules out most curves before they are looked at closely.
   let nearest = distance(point, path.start);
-  for (const { start, segment } of closedSegments(path)) {
-    nearest = Math.min(nearest, distance(point, segment.to));
+  for (const { segment } of sides) nearest = Math.min(nearest, distance(point, segment.to));
+  for (const { start, segment } of sides) {
     if (segment.kind === 'cubic' && controlsDistance(point, start, segment) >= nearest) continue;
     nearest = Math.min(nearest, innerDistance(point, start, segment));
   }
@@ -55,10 +57,12 @@ function arcDistance(point: Point, start: Point, arc: Arc): number {
 
 /** The distance to the upright box of a cubic's controls, which hold the curve between them: it is never nearer. */
 function controlsDistance(point: Point, start: Point, { c1, c2, to }: Cubic): number {
-  const beyond = (at: number, ...controls: number[]): number =>
-    Math.max(0, Math.min(...controls) - at, at - Math.max(...controls));
-  return Math.hypot(beyond(point.x, start.x, c1.x, c2.x, to.x), beyond(point.y, start.y, c1.y, c2.y, to.y));
+  const x = beyond(point.x, Math.min(start.x, c1.x, c2.x, to.x), Math.max(start.x, c1.x, c2.x, to.x));
+  return Math.hypot(x, beyond(point.y, Math.min(start.y, c1.y, c2.y, to.y), Math.max(start.y, c1.y, c2.y, to.y)));
 }
+
+/** How far outside of a range a coordinate lies. */
+const beyond = (at: number, least: number, most: number): number => Math.max(0, least - at, at - most);
 
 /**
  * A nearest point inside the curve B(t) has (B − point)·B′ = 0: a polynomial of degree 5, formed in Bernstein

@@ -55,7 +55,14 @@ function arcExtremes(start: Point, arc: Arc): Point[] {
 /** Where the derivative, a quadratic whose Bernstein coefficients are the differences of the controls, is zero. */
 function cubicExtremes(start: Point, cubic: Cubic): Point[] {
   const { c1, c2, to } = cubic;
-  const across = bernsteinRoots([c1.x - start.x, c2.x - c1.x, to.x - c2.x]);
-  const along = bernsteinRoots([c1.y - start.y, c2.y - c1.y, to.y - c2.y]);
+  const roots = (...controls: readonly [number, number, number, number]): readonly number[] => {
+    const [p0, p1, p2, p3] = controls;
+    const [low, high] = [Math.min(p0, p3), Math.max(p0, p3)];
+    // The curve stays between its controls: where the ends lie outermost they are the extremes.
+    if (Math.min(p1, p2) >= low && Math.max(p1, p2) <= high) return [];
+    return bernsteinRoots([p1 - p0, p2 - p1, p3 - p2]);
+  };
+  const across = roots(start.x, c1.x, c2.x, to.x);
+  const along = roots(start.y, c1.y, c2.y, to.y);
   return [...across, ...along].map((t) => cubicPoint(start, cubic, t));
 }

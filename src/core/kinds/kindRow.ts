@@ -19,6 +19,9 @@ export interface KindRow {
   readonly height: { readonly kind: HeightKindName; readonly run: number };
   readonly thickness: number;
   readonly slotDepth: number;
-  /** Slot to pin row, and a second row behind the first (0 for one row); for bridges with pins. */
-  readonly pins: { readonly from: number; readonly stagger: number };
+  /**
+   * Slot to pin row, a second row behind the first (0 for one row), and the outer spacing where the shape's usual one does
+   * not suit the strings; for bridges with pins.
+   */
+  readonly pins: { readonly from: number; readonly stagger: number; readonly spread?: number };
 }

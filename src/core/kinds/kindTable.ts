@@ -35,7 +35,7 @@ export const KIND_TABLE: readonly KindRow[] = [
     frets: { count: 20, bodyJoin: 14 },
     widths: { nut: 47.6, twelfth: 58 },
     spread: 56,
-    pins: { from: 7, stagger: 6.5 },
+    pins: { from: 6.5, stagger: 6.5, spread: 58.5 },
   },
   {
     ...STEEL,
@@ -73,6 +73,7 @@ export const KIND_TABLE: readonly KindRow[] = [
     frets: { count: 19, bodyJoin: 14 },
     widths: { nut: 32, twelfth: 40 },
     spread: 36,
+    pins: { from: 9.525, stagger: 0, spread: 36 },
   },
   {
     id: 'classical',

@@ -39,11 +39,15 @@ export const projectFrom = (row: KindRow, id: string, now: string): Project => {
     bridge: {
       ...bridge,
       pins: bridge.pins === null ? null : { ...bridge.pins, ...row.pins },
+      ties: bridge.ties && { ...bridge.ties, spread: row.spread },
       slot: { ...bridge.slot, depth: row.slotDepth },
       thickness: row.thickness,
     },
     height: { ...row.height, straightedge: null, pickup: 0 },
     audit: DEFAULT_AUDIT,
+    body: null,
+    repair: null,
+    dimensions: [],
     doubts: {},
     limits: {},
   };

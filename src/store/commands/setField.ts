@@ -1,13 +1,13 @@
-import { fieldAt } from '../../core/document/fieldAt';
-import { type FieldValue, fieldValue, withFieldValue } from '../../core/document/fieldValue';
+import type { Field } from '../../core/document/fieldTypes';
+import { type FieldValue, fieldValue, hasGroup, withFieldValue } from '../../core/document/fieldValue';
 import { MOST_READINGS, readingOfPath } from '../../core/document/readingFields';
 import type { Project } from '../../core/document/types';
 import { validateField } from '../../core/document/validateField';
 import { fail, failed, ok, type Result } from '../../core/result';
 
-/** What to change; show writes a length for a message, in mm when absent. */
+/** What to change, null when there is no such field; show writes a length for a message, in mm when absent. */
 export interface SetField {
-  readonly path: string;
+  readonly field: Field | null;
   readonly value: FieldValue;
   readonly show?: (mm: number) => string;
 }
@@ -16,10 +16,10 @@ export interface SetField {
  * Another value in one field, if its own row of the table allows it. Codes: field.unknown when this project has no such
  * field (pins on a bridge without), field.full, else those of `validateField`.
  */
-export const setField = (project: Project, { path, value, show }: SetField): Result<Project> => {
-  const field = fieldAt(project, path);
-  const absent = path.startsWith('bridge.pins.') && project.bridge.pins === null;
-  if (field === null || absent) return fail(path, 'field.unknown', 'This instrument has no such measure.');
+export const setField = (project: Project, { field, value, show }: SetField): Result<Project> => {
+  if (field === null || !hasGroup(project, field.path))
+    return fail(field?.path ?? '', 'field.unknown', 'This instrument has no such measure.');
+  const { path } = field;
   const { readings } = project.instrument.scale;
   if (readingOfPath(path) !== null && fieldValue(project, path) === null && readings.length >= MOST_READINGS)
     return fail(path, 'field.full', `There is room for ${MOST_READINGS} readings in all; empty one first.`);

@@ -1,9 +1,12 @@
-import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react';
+import { type KeyboardEvent, lazy, Suspense, useEffect, useId, useRef, useState } from 'react';
 import type { MountedDrawing } from '../../core/ports';
 import { useServices } from '../services';
 import { useStore } from '../useStore';
 import { moveByKey, ZOOM_STEP } from './moveByKey';
 import { PartsList } from './PartsList';
+
+const HandBar = lazy(async () => ({ default: (await import('../draw/outline/HandBar')).HandBar }));
+const NodeList = lazy(async () => ({ default: (await import('../draw/outline/NodeList')).NodeList }));
 
 /** CSS pixels to a millimetre by definition: 96 to the inch. */
 const NOMINAL = 96 / 25.4;
@@ -16,6 +19,7 @@ export function DrawingView() {
   const [failed, setFailed] = useState(false);
   const hint = useId();
   const zoom = useStore((state) => state.zoom);
+  const byHand = useStore((state) => state.device.station === 'draw');
 
   useEffect(() => {
     let gone = false;
@@ -33,11 +37,14 @@ export function DrawingView() {
   }, [surface]);
 
   const press = (event: KeyboardEvent<HTMLDivElement>): void => {
-    if (mounted.current === null || event.ctrlKey || event.metaKey || event.altKey) return;
-    if (event.key === 'Escape') {
-      store.actions.select(null);
-      host.current?.blur();
-    } else if (!moveByKey(mounted.current, event.key)) return;
+    if (mounted.current === null) return;
+    if (!mounted.current.press(event)) {
+      if (event.ctrlKey || event.metaKey || event.altKey) return;
+      if (event.key === 'Escape') {
+        store.actions.select([]);
+        host.current?.blur();
+      } else if (!moveByKey(mounted.current, event.key)) return;
+    }
     event.preventDefault();
   };
 
@@ -59,7 +66,7 @@ export function DrawingView() {
         )}
       </div>
       <p id={hint} hidden>
-        Arrow keys move the view, plus and minus magnify, 0 shows the whole bridge, Escape leaves.
+        Arrow keys move what is chosen, or the view; plus and minus magnify, 0 shows the whole bridge, Escape leaves.
       </p>
       <div className="drawing-bar">
         <button type="button" onClick={() => mounted.current?.showWhole()}>
@@ -72,8 +79,19 @@ export function DrawingView() {
         <button type="button" aria-label="Zoom in" onClick={() => mounted.current?.zoomBy(ZOOM_STEP)}>
           +
         </button>
+        {byHand && (
+          <Suspense fallback={null}>
+            <HandBar zoomBy={(factor) => mounted.current?.zoomBy(factor)} />
+          </Suspense>
+        )}
       </div>
-      <PartsList />
+      <PartsList>
+        {byHand && (
+          <Suspense fallback={null}>
+            <NodeList />
+          </Suspense>
+        )}
+      </PartsList>
     </section>
   );
 }

@@ -1,12 +1,12 @@
-import { useMemo } from 'react';
+import { type ReactNode, useMemo } from 'react';
 import { DATUM_NAME } from '../../core/placement/datumName';
 import { useServices } from '../services';
 import { useLengths } from '../useLengths';
 import { useStore } from '../useStore';
 import { partsOfDrawing } from './partsOfDrawing';
 
-/** The same parts that a pointer picks in the drawing, as buttons. */
-export function PartsList() {
+/** The same parts that a pointer picks in the drawing, as buttons, and those that `children` add. */
+export function PartsList({ children }: { readonly children: ReactNode }) {
   const { actions } = useServices().store;
   const drawing = useStore((state) => state.drawing);
   const selection = useStore((state) => state.selection);
@@ -16,12 +16,12 @@ export function PartsList() {
     () => partsOfDrawing(drawing, hand, DATUM_NAME[nut.datum].short, withUnit),
     [drawing, hand, nut.datum, withUnit],
   );
-  const chosen = parts.find(({ part }) => part === selection);
+  const chosen = parts.find(({ part }) => part === selection[0]);
   return (
     <div className="parts">
       <p className="chosen-part">
         {chosen === undefined ? (
-          'Point at a part, or choose it here, to see where it lies.'
+          selection.join(', ') || 'Point at a part, or choose it here, to see where it lies.'
         ) : (
           <strong>{chosen.name}. </strong>
         )}
@@ -33,14 +33,15 @@ export function PartsList() {
           <li key={part}>
             <button
               type="button"
-              aria-pressed={part === selection}
+              aria-pressed={selection.includes(part)}
               title={place}
-              onClick={() => actions.select(part === selection ? null : part)}
+              onClick={(event) => actions.press(part, event.shiftKey)}
             >
               {name}
             </button>
           </li>
         ))}
+        {children}
       </ul>
     </div>
   );

@@ -1,10 +1,10 @@
-import { fieldAt } from '../../core/document/fieldAt';
 import type { Field } from '../../core/document/fieldTypes';
 import { type FieldValue, fieldValue } from '../../core/document/fieldValue';
 import { fieldText } from '../../store/fieldText';
 import { useServices } from '../services';
 import { useLengths } from '../useLengths';
 import { useStore } from '../useStore';
+import { useFieldAt } from './FieldLookup';
 import { readField } from './readField';
 import { SelectRow } from './SelectRow';
 import { TextBox } from './TextBox';
@@ -28,7 +28,7 @@ export function FieldRow({ path, instead, note, usual, plain }: FieldRowProps) {
   const { actions } = useServices().store;
   const project = useStore((state) => state.project);
   const { style } = useLengths();
-  const field = fieldAt(project, path);
+  const field = useFieldAt()(project, path);
   if (field === null) return null;
   const value: FieldValue = instead ?? fieldValue(project, path);
 
@@ -40,7 +40,7 @@ export function FieldRow({ path, instead, note, usual, plain }: FieldRowProps) {
         about={aboutField(field)}
         value={String(value)}
         choices={field.choices}
-        choose={(chosen) => actions.setField(path, chosen)}
+        choose={(chosen) => actions.setField(field, chosen)}
       />
     );
 
@@ -48,7 +48,7 @@ export function FieldRow({ path, instead, note, usual, plain }: FieldRowProps) {
   const take = (text: string): string | null => {
     // The text as it stood stands for the exact value, which the box may show rounded.
     const read = text === shown ? { ok: true as const, value } : readField(field, plain?.(text) ?? text, style.unit);
-    const issues = read.ok ? actions.setField(path, read.value) : read.issues;
+    const issues = read.ok ? actions.setField(field, read.value) : read.issues;
     return issues[0]?.message ?? null;
   };
   const unit = field.kind === 'length' ? style.unit : field.kind === 'number' ? (field.unit.split(' ')[0] ?? '') : '';

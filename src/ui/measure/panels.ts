@@ -1,4 +1,5 @@
 /** The panels of Measure that a maker opens: one file to load, at the first opening. */
+export { AllFields } from '../fields/AllFields';
 export { AuditPanel } from './AuditPanel';
 export { CentsView } from './CentsView';
 export { CompensationView } from './CompensationView';

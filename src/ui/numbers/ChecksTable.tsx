@@ -1,7 +1,11 @@
+import { lazy, Suspense } from 'react';
 import { checkMessage } from '../../core/checks/checkMessage';
 import type { DesignCheck } from '../../core/checks/types';
 import type { Issue } from '../../core/result';
+import { useServices } from '../services';
 import { useLengths } from '../useLengths';
+
+const MendButton = lazy(async () => ({ default: (await import('../draw/checks/MendButton')).MendButton }));
 
 const VERDICTS: Readonly<Record<DesignCheck['verdict'], string>> = { good: 'Good', look: 'Look', wrong: 'Wrong' };
 const ORDER: readonly DesignCheck['verdict'][] = ['wrong', 'look', 'good'];
@@ -12,8 +16,9 @@ interface ChecksTableProps {
   readonly issues: readonly Issue[];
 }
 
-/** What the design asks the maker to look at, the worst first. */
+/** What the design asks the maker to look at, the worst first, with where that is and what would mend it. */
 export function ChecksTable({ checks, issues }: ChecksTableProps) {
+  const { actions } = useServices().store;
   const { withUnit } = useLengths();
   const sorted = [...checks].sort((one, other) => ORDER.indexOf(one.verdict) - ORDER.indexOf(other.verdict));
   return (
@@ -31,15 +36,32 @@ export function ChecksTable({ checks, issues }: ChecksTableProps) {
             <td>{message}</td>
           </tr>
         ))}
-        {sorted.map((check) => (
-          <tr key={check.id} className={`check-${check.verdict}`}>
-            <th scope="row">{VERDICTS[check.verdict]}</th>
-            <td>
-              {checkMessage(check, withUnit)}
-              {check.source !== null && <small>Source: {check.source}</small>}
-            </td>
-          </tr>
-        ))}
+        {sorted.map((check) => {
+          const { id, verdict, source, part = '', at } = check;
+          return (
+            <tr key={id} className={`check-${verdict}`}>
+              <th scope="row">{VERDICTS[verdict]}</th>
+              <td>
+                {checkMessage(check, withUnit)}
+                {verdict !== 'good' && (
+                  <div className="check-acts">
+                    {at && (
+                      <button type="button" title={part} onClick={() => actions.select([part])}>
+                        Show
+                      </button>
+                    )}
+                    {check.mend && (
+                      <Suspense>
+                        <MendButton check={check} />
+                      </Suspense>
+                    )}
+                  </div>
+                )}
+                {source !== null && <small>Source: {source}</small>}
+              </td>
+            </tr>
+          );
+        })}
       </tbody>
     </table>
   );

@@ -10,8 +10,9 @@ import { ShapingTable } from './ShapingTable';
 
 /** Every figure that the maker measures by, whatever the station. */
 export function NumbersPanel() {
-  const { placement, saddle, checks, issues } = useStore((state) => state.derived);
+  const { placement, saddle, issues } = useStore((state) => state.derived);
   const areas = useStore((state) => state.areas);
+  const around = useStore((state) => state.around);
   const datum = useStore((state) => state.project.instrument.nut.datum);
   const thickness = useStore((state) => state.project.bridge.slot.width);
   const { withUnit } = useLengths();
@@ -33,7 +34,8 @@ export function NumbersPanel() {
         <p className="not-yet">Not computed: {reasons}</p>
       )}
       <h2 id="checks-title">Design checks</h2>
-      <ChecksTable checks={areas?.ok ? [...checks, ...areas.value.checks] : checks} issues={issues} />
+      {around === null && <p className="hint">Checking …</p>}
+      <ChecksTable checks={[...(around?.checks ?? []), ...(areas?.ok ? areas.value.checks : [])]} issues={issues} />
       {saddle.ok && (
         <>
           <h2 id="compensation-title">Compensation by string</h2>

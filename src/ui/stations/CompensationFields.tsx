@@ -1,4 +1,5 @@
 import { Suspense } from 'react';
+import { COMPENSATION_FIELDS } from '../../core/document/compensationFields';
 import { FieldGroup } from '../fields/FieldGroup';
 import { FieldRow } from '../fields/FieldRow';
 import { More } from '../fields/More';
@@ -11,6 +12,8 @@ import { RuleAndModel } from './RuleAndModel';
 
 const FitFields = lazyPanel('FitFields');
 const NutSetback = lazyPanel('NutSetback');
+
+const BY_FIELD = COMPENSATION_FIELDS.find(({ path }) => path === 'compensation.by') ?? null;
 
 const BY = [
   { value: 'rule', label: 'Rule of thumb' },
@@ -32,7 +35,7 @@ export function CompensationFields() {
         label="Compensation by"
         value={by}
         choices={BY}
-        choose={(chosen) => actions.setField('compensation.by', chosen)}
+        choose={(chosen) => actions.setField(BY_FIELD, chosen)}
       />
       {by === 'rule' && (
         <>

@@ -1,4 +1,4 @@
-import { FIELDS } from '../../core/document/fieldTable';
+import { FIRST_FIELDS } from '../../core/document/firstFields';
 import { FieldGroup } from '../fields/FieldGroup';
 import { FieldPanel } from '../fields/FieldPanel';
 import { FieldRow } from '../fields/FieldRow';
@@ -40,7 +40,7 @@ export function MeasureStation() {
           <AuditPanel />
         </More>
       </FieldGroup>
-      <Sources fields={FIELDS.measure} />
+      <Sources fields={FIRST_FIELDS} />
     </FieldPanel>
   );
 }

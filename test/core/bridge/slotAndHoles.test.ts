@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { locatingHoles } from '../../../src/core/bridge/locatingHoles';
+import { footprintOf } from '../../../src/core/bridge/footprintOf';
+import { freeLocatingPoints, locatingHoles } from '../../../src/core/bridge/locatingHoles';
 import { pinHoles } from '../../../src/core/bridge/pinHoles';
 import { slotPlace } from '../../../src/core/bridge/slotPlace';
 import type { Pins } from '../../../src/core/document/types';
@@ -24,7 +25,11 @@ const usualPins: Pins = {
   stagger: 0,
   taper: 3,
   underHead: 5.4,
+  rise: 0,
+  ramp: null,
 };
+
+const footprint = answerOf(footprintOf(steelProject.bridge.outline)).outline;
 
 const expectAt = (point: Point | undefined, x: number, y: number): void => {
   expect(point?.x).toBeCloseTo(x, 5);
@@ -59,6 +64,26 @@ describe('slotPlace', () => {
   it('hangs a straight slot by its crown', () => {
     const place = answerOf(slotPlace({ ...slot, width: 2.5, crown: 0.2 }, square));
     expect([place.front, place.middle, place.back]).toEqual([632.5, 633.75, 635]);
+  });
+
+  // The outline of the open slot ends on the bridge's ends, x = ±76.2, where the belly bridge's ends are straight and square.
+  it('runs out of both ends of the bridge where it is open, whatever its length', () => {
+    const { outline } = steelProject.bridge;
+    const place = answerOf(slotPlace({ ...slot, run: 'open', length: 10 }, slanted, outline));
+    const slope = -2.38125 / 54;
+    expectAt(place.ends.treble, 76.2, 647.778125 + slope * 76.2);
+    expectAt(place.ends.bass, -76.2, 647.778125 - slope * 76.2);
+    const half = 1.5875 / COS;
+    expectAt(place.outline.start, -76.2, 647.778125 - slope * 76.2 - half);
+    expectAt(place.outline.segments[0]?.to, 76.2, 647.778125 + slope * 76.2 - half);
+    expectAt(place.outline.segments[1]?.to, 76.2, 647.778125 + slope * 76.2 + half);
+    // A parallelogram 152.4 across and 3.175 / cos along.
+    expect(pathArea(place.outline)).toBeCloseTo((152.4 * 3.175) / COS, 4);
+  });
+
+  it('refuses an open slot that misses the bridge', () => {
+    const { outline } = steelProject.bridge;
+    expect(codesOf(slotPlace({ ...slot, run: 'open', fromFront: 60 }, slanted, outline))).toEqual(['slot.outside']);
   });
 
   it('refuses a slot no longer than wide', () => {
@@ -103,6 +128,44 @@ describe('pinHoles', () => {
     expect(Math.hypot((a?.x ?? 0) - (b?.x ?? 0), (a?.y ?? 0) - (b?.y ?? 0))).toBeCloseTo(7.8102, 4);
   });
 
+  // Five pins over 48 with the middle 4 back: radius (24² + 4²) / 8 = 74; at 12 off the middle √(74² − 12²) = 73.0205, so
+  // that pin lies 74 − 73.0205 = 0.9795 ahead of the middle one, and the outer ones 4.
+  it('lays a row on an arc, its middle behind its ends, evenly along the chord', () => {
+    const pins = pinHoles(
+      { ...usualPins, spread: 48, row: 'arc', rise: 4 },
+      5,
+      answerOf(slotPlace(slot, square)),
+      square,
+    );
+    const middle = 633 + 1.5875 + 9.525;
+    for (const [index, [x, ahead]] of [
+      [24, 4],
+      [12, 0.9795],
+      [0, 0],
+      [-12, 0.9795],
+      [-24, 4],
+    ].entries()) {
+      expect(pins[index]?.centre.x).toBeCloseTo(x ?? 0, 9);
+      expect(pins[index]?.centre.y).toBeCloseTo(middle - (ahead ?? 0), 4);
+    }
+  });
+
+  it('turns the chord of an arc with the slot, and bends it the other way for a middle ahead', () => {
+    const pins = pinHoles({ ...usualPins, row: 'arc', rise: -3 }, 3, at, slanted);
+    // Square to the chord by 3 from the line of the outer pins to the middle one.
+    const [one, two, three] = pins.map(({ centre }) => centre);
+    if (!one || !two || !three) throw new Error('Three pins were asked for.');
+    expect((one.y - three.y) / (one.x - three.x)).toBeCloseTo(-2.38125 / 54, 9);
+    expect(two.x).toBeCloseTo(0, 9);
+    const chordAtMiddle = (one.y + three.y) / 2 - ((one.x + three.x) / 2) * (-2.38125 / 54);
+    expect((two.y - chordAtMiddle) * COS).toBeCloseTo(-3, 5);
+  });
+
+  it('is a straight row with no rise', () => {
+    const straight = pinHoles(usualPins, 6, at, slanted);
+    expect(pinHoles({ ...usualPins, row: 'arc' }, 6, at, slanted)).toEqual(straight);
+  });
+
   it('puts a lone pin on the centreline', () => {
     expect(pinHoles(usualPins, 1, at, slanted)[0]?.centre.x).toBe(0);
   });
@@ -114,7 +177,17 @@ describe('locatingHoles', () => {
 
   // Half a slot width in from the end: 38.1 − 1.5875 = 36.5125 along the slant, the centre of a round end.
   it.each(['round', 'square'] as const)('lie half a width inside %s slot ends', (ends) => {
-    const holes = answerOf(locatingHoles({ site: 'slot-ends', drill: 1.5875 }, { ...slot, ends }, at, slanted, pins));
+    const holes = answerOf(
+      locatingHoles(
+        { site: 'slot-ends', drill: 1.5875, points: null, clearance: 0.5 },
+        { ...slot, ends },
+        at,
+        slanted,
+        pins,
+        footprint,
+        638.789,
+      ),
+    );
     expect(holes.map(({ id, diameter }) => [id, diameter])).toEqual([
       ['locating-treble', 1.5875],
       ['locating-bass', 1.5875],
@@ -124,7 +197,17 @@ describe('locatingHoles', () => {
   });
 
   it('are the outer pin holes, at their own drill', () => {
-    const holes = answerOf(locatingHoles({ site: 'outer-pin-holes', drill: 2 }, slot, at, slanted, pins));
+    const holes = answerOf(
+      locatingHoles(
+        { site: 'outer-pin-holes', drill: 2, points: null, clearance: 0.5 },
+        slot,
+        at,
+        slanted,
+        pins,
+        footprint,
+        638.789,
+      ),
+    );
     expect(holes.map(({ centre, diameter }) => [centre, diameter])).toEqual([
       [pins[0]?.centre, 2],
       [pins[5]?.centre, 2],
@@ -133,8 +216,47 @@ describe('locatingHoles', () => {
 
   it.each([0, 1])('need two outer pins, not %s', (count) => {
     const few = pins.slice(0, count);
-    expect(codesOf(locatingHoles({ site: 'outer-pin-holes', drill: 2 }, slot, at, slanted, few))).toEqual([
-      'locating.pins',
-    ]);
+    expect(
+      codesOf(
+        locatingHoles(
+          { site: 'outer-pin-holes', drill: 2, points: null, clearance: 0.5 },
+          slot,
+          at,
+          slanted,
+          few,
+          footprint,
+          638.789,
+        ),
+      ),
+    ).toEqual(['locating.pins']);
+  });
+
+  // Footprint frame: 60 to the treble and 12.5 behind the front edge, which lies at 638.789.
+  it('are two free points of the footprint', () => {
+    const points = { treble: { x: 60, y: 12.5 }, bass: { x: -61, y: 11 } };
+    const holes = answerOf(
+      locatingHoles({ site: 'free', drill: 2, points, clearance: 0.5 }, slot, at, slanted, pins, footprint, 638.789),
+    );
+    expectAt(holes[0]?.centre, 60, 651.289);
+    expectAt(holes[1]?.centre, -61, 649.789);
+  });
+
+  // Belly bridge 152.4 long, wings 25.4 deep: 0.8 · 76.2 = 60.96 out, and halfway back, before the belly begins at 52 + 40.
+  it('begin well inside the wings when they have no place yet', () => {
+    const { treble, bass } = freeLocatingPoints(footprint);
+    expect(treble.x).toBeCloseTo(60.96, 9);
+    expect(bass.x).toBeCloseTo(-60.96, 9);
+    expect(treble.y).toBe(bass.y);
+    expect(treble.y).toBeGreaterThanOrEqual(25.4 / 2 - 1e-9);
+    expect(treble.y).toBeLessThan(34.925 / 2);
+  });
+
+  // The bridge's ends at ±76.2 along the slot's middle, less 6 along the slant.
+  it('lie 6 in from the ends of the bridge in an open slot', () => {
+    const open = { ...slot, run: 'open' as const };
+    const through = answerOf(slotPlace(open, slanted, steelProject.bridge.outline));
+    const locating = { site: 'slot-ends' as const, drill: 1.5875, points: null, clearance: 0.5 };
+    const holes = answerOf(locatingHoles(locating, open, through, slanted, pins, footprint, 638.789));
+    expectAt(holes[0]?.centre, 76.2 - 6 * COS, 647.778125 - (2.38125 / 54) * 76.2 + 6 * SIN);
   });
 });

@@ -1,58 +1,55 @@
 import { describe, expect, it } from 'vitest';
 import { checkMessage } from '../../../src/core/checks/checkMessage';
-import type { DesignCheck } from '../../../src/core/checks/types';
-import { createDerive } from '../../../src/core/derive/createDerive';
-import type { Bridge, Pins, Project, Slot } from '../../../src/core/document/types';
-import { plainStrings, steelProject, steelWith } from '../document/steelProject';
+import type { Project } from '../../../src/core/document/types';
+import { steelProject, steelWith } from '../document/steelProject';
+import { checkOf as check, checksOf } from './checksOf';
+import { plainBridge as plain } from './plainBridge';
 
-const checksOf = (project: Project): readonly DesignCheck[] => createDerive()(project).checks;
-const check = (project: Project, id: string): DesignCheck => {
-  const found = checksOf(project).find((each) => each.id === id);
-  if (found === undefined) throw new Error(`There is no check ${id}.`);
-  return found;
-};
 const toMm = (mm: number) => `${mm.toFixed(2)} mm`;
 
-/** A square-ended tie-block 190 × 28 with a straight slot 2.5 × 80, 6 behind the front edge, and four pins square over 42. */
-const plain = (slot: Partial<Slot> = {}, pins: Partial<Pins> | null = {}, more: Partial<Bridge> = {}): Project => ({
-  ...steelWith({
-    compensation: { rule: { treble: 2, bass: 2, reach: 'break-point', source: '' } },
-    bridge: {
-      outline: { shape: 'tie-block', parameters: { length: 190, full: 28, block: 80, corner: 0 } },
-      slot: { fromFront: 6, length: 80, width: 2.5, ends: 'square', crown: 0.5, depth: 6, slant: null, ...slot },
-      pins: pins && { from: 8, spread: 42, row: 'square', hole: 5, stagger: 0, taper: 3, underHead: 5.4, ...pins },
-      ...more,
-    },
-  }),
-  strings: plainStrings([0.6, 0.6, 0.6, 0.6]),
-});
-
-describe('slot-edge', () => {
+describe('slot-front, slot-ends, slot-back', () => {
   // Front wall 6 behind the front edge, back wall 6 + 2.5, 28 − 8.5 = 19.5 ahead of the back edge; ends 95 − 40 = 55.
-  it('is good at 6 mm', () => {
-    const { verdict, lengths, source } = check(plain(), 'slot-edge');
-    expect(verdict).toBe('good');
-    expect(lengths[0]).toBeCloseTo(6, 9);
-    expect(source).toBe('common practice, no source');
+  it('are good at 6 mm', () => {
+    const walls = ['slot-front', 'slot-ends', 'slot-back'].map((id) => check(plain({}, null), id));
+    expect(walls.map(({ verdict, source }) => [verdict, source])).toEqual(
+      Array.from({ length: 3 }, () => ['good', 'common practice, no source']),
+    );
+    for (const [index, wall] of [6, 55, 19.5].entries()) expect(walls[index]?.lengths[0]).toBeCloseTo(wall, 6);
+    // Midway between front wall and front edge, which lies 6 ahead of it.
+    expect(walls[0]?.at?.[0]?.y).toBeCloseTo(647 - 1.25 - 3, 6);
+    expect(walls[0]).toMatchObject({ part: 'check: the slot clears the front edge', limit: 'limits.wallAroundSlot' });
   });
 
   // 28 − 24 − 2.5 = 1.5 to the back edge.
-  it('wants a look at 1.5 mm', () => {
-    const found = check(plain({ fromFront: 24 }, null), 'slot-edge');
+  it('want a look at 1.5 mm', () => {
+    const found = check(plain({ fromFront: 24 }, null), 'slot-back');
     expect(found.verdict).toBe('look');
-    expect(found.lengths[0]).toBeCloseTo(1.5, 9);
-    expect(checkMessage(found, toMm)).toBe('The slot clears the edge of the bridge by 1.50 mm only; 2.00 mm is usual.');
+    expect(found.lengths[0]).toBeCloseTo(1.5, 6);
+    expect(checkMessage(found, toMm)).toBe('The slot clears the back edge by 1.50 mm only; 2.00 mm is usual.');
   });
 
   // 28 − 27 − 2.5: beyond the back edge by 1.5; a slot of 200 sticks out by 5 at each end.
   it.each([
-    [{ fromFront: 27 }, 1.5],
-    [{ length: 200 }, 5],
-  ])('is wrong outside: %o', (slot, beyond) => {
-    const found = check(plain(slot, null), 'slot-edge');
+    ['slot-back', { fromFront: 27 }, 1.5],
+    ['slot-ends', { length: 200 }, 5],
+  ])('%s is wrong outside: %o', (id, slot, beyond) => {
+    const found = check(plain(slot, null), id);
     expect(found.verdict).toBe('wrong');
-    expect(found.lengths[0]).toBeCloseTo(beyond, 9);
+    expect(found.lengths[0]).toBeCloseTo(beyond, 6);
     expect(checkMessage(found, toMm)).toMatch(/overlap by \d\.50 mm|overlap by 5\.00 mm/);
+  });
+
+  // The round corner of the slot, half a width across, keeps 1.25 · (√2 − 1) = 0.518 more wood than a square one would.
+  it('goes by round ends: nearest beyond the very end, not at a corner that is not there', () => {
+    const rounded = check(plain({ length: 186, ends: 'round' }, null), 'slot-ends');
+    expect(rounded.lengths[0]).toBeCloseTo(2, 6);
+  });
+
+  it('asks nothing of the ends of an open slot', () => {
+    const ids = checksOf(plain({ run: 'open' }, null)).map(({ id }) => id);
+    expect(ids).toContain('slot-front');
+    expect(ids).not.toContain('slot-ends');
+    expect(check(plain({ run: 'open' }, null), 'slot-front').lengths[0]).toBeCloseTo(6, 6);
   });
 });
 
@@ -88,7 +85,9 @@ describe('pins-edge', () => {
       'strings-board',
       'crown',
       'crown-model',
-      'slot-edge',
+      'slot-front',
+      'slot-ends',
+      'slot-back',
       'locating-hidden',
     ]);
   });
@@ -98,8 +97,8 @@ describe('pins-apart', () => {
   // Four pins of 5 over the spread: a third of it less 5.
   it.each([
     [42, 'good', 9],
-    [24.3, 'good', 3.1],
-    [23.7, 'look', 2.9],
+    [21.3, 'good', 2.1],
+    [20.7, 'look', 1.9],
     [12, 'wrong', 1],
   ])('over %s mm is %s', (spread, verdict, wall) => {
     const found = check(plain({}, { spread }), 'pins-apart');
@@ -108,20 +107,22 @@ describe('pins-apart', () => {
     expect(found.source).toBe('common practice, no source');
   });
 
+  // Reamed to 6 the same holes keep 1 less: a third of 24 less 6.
+  it('goes by the mouth that is reamed, not by the drill', () => {
+    expect(check(plain({}, { spread: 24, underHead: 6 }), 'pins-apart').lengths[0]).toBeCloseTo(2, 9);
+    expect(check(plain({}, { underHead: 6 }), 'pins-slot').lengths[0]).toBeCloseTo(5, 9);
+  });
+
   it('goes by the maker’s own limit', () => {
-    const project = { ...plain({}, { spread: 24.3 }), limits: { wallAroundPins: 4 } };
+    const project = { ...plain({}, { spread: 24.3 }), limits: { wallBetweenHoles: 4 } };
     expect(check(project, 'pins-apart')).toMatchObject({ verdict: 'look', source: 'set by the maker' });
   });
 
   // Twelve pins of 5.1 in one row over 55: 5.0 apart, so they overlap by 0.1; pairs 2.0 apart would by far more.
-  it('says that the pins of twelve strings collide in one row', () => {
-    const twelve = {
-      ...plain({}, { spread: 55, hole: 5.1 }),
-      strings: plainStrings(Array.from({ length: 12 }, () => 0.3)),
-    };
-    const found = check(twelve, 'pins-apart');
-    expect(found.verdict).toBe('wrong');
-    expect(checkMessage(found, toMm)).toBe('Pin holes clear one another: they overlap by 0.10 mm.');
+  it('proposes two rows to twelve strings whose pins would collide in one', () => {
+    const found = check(plain({}, { spread: 55, hole: 5.1 }, {}, 12), 'pins-apart');
+    expect(found.verdict).toBe('look');
+    expect(checkMessage(found, toMm)).toBe('12 pin holes in one row would overlap by 0.10 mm: they take two rows.');
   });
 });
 
@@ -241,14 +242,31 @@ describe('locating-hidden', () => {
     [2.5, 'good'],
     [2.6, 'wrong'],
   ])('with %s mm holes in the ends of a 2.5 mm slot is %s', (drill, verdict) => {
-    const found = check(plain({}, {}, { locating: { site: 'slot-ends', drill } }), 'locating-hidden');
+    const found = check(
+      plain({}, {}, { locating: { site: 'slot-ends', drill, points: null, clearance: 0.5 } }),
+      'locating-hidden',
+    );
     expect(found.verdict).toBe(verdict);
     expect(found.lengths.slice(0, 2)).toEqual([drill, 2.5]);
   });
 
-  it('is not asked for outer pin holes', () => {
-    const project = plain({}, {}, { locating: { site: 'outer-pin-holes', drill: 4 } });
-    expect(checksOf(project).some(({ id }) => id === 'locating-hidden')).toBe(false);
+  it('of outer pin holes is good while the pins fill them, and wrong where they do not', () => {
+    const at = (drill: number) =>
+      check(
+        plain({}, {}, { locating: { site: 'outer-pin-holes', drill, points: null, clearance: 0.5 } }),
+        'locating-hidden',
+      );
+    expect(at(4).verdict).toBe('good');
+    expect(at(5.1).verdict).toBe('wrong');
+  });
+
+  it('of free points wants a look, since they show beside the saddle', () => {
+    const points = { treble: { x: 70, y: 14 }, bass: { x: -70, y: 14 } };
+    const project = plain({}, {}, { locating: { site: 'free', drill: 1.6, points, clearance: 0.5 } });
+    expect(check(project, 'locating-hidden').verdict).toBe('look');
+    // 14 from the back edge less 0.8; 70 − 40 = 30 beyond the slot's end, and 14 − 8.5 behind its back wall.
+    expect(check(project, 'locating-edge').lengths[0]).toBeCloseTo(13.2, 9);
+    expect(check(project, 'locating-slot').lengths[0]).toBeCloseTo(Math.hypot(30, 5.5) - 0.8, 9);
   });
 });
 

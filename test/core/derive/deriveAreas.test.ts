@@ -22,9 +22,18 @@ const plain = (length: number, full: number, rim: number, more: Partial<Bridge> 
   steelWith({
     bridge: {
       outline: { shape: 'rectangular', parameters: { length, full, corner: 0 } },
-      slot: { fromFront: 8, length: 76.2, width: 3.175, ends: 'round', crown: 0.5, depth: 6, slant: null },
+      slot: {
+        fromFront: 8,
+        length: 76.2,
+        width: 3.175,
+        ends: 'round',
+        run: 'stopped',
+        crown: 0.5,
+        depth: 6,
+        slant: null,
+      },
       pins: null,
-      locating: { site: 'slot-ends', drill: 1 },
+      locating: { site: 'slot-ends', drill: 1, points: null, clearance: 0.5 },
       rim,
       ...more,
     },
@@ -42,7 +51,7 @@ describe('deriveAreas', () => {
     expect(found.underRim).toBeCloseTo(footprint - inside, 3);
     expect(found.glue).toBeCloseTo(inside - Math.PI / 2, 3);
     expect(found.shareLost).toBeCloseTo((footprint - inside) / (footprint - Math.PI / 2), 6);
-    expect(found.checks.map(({ verdict }) => verdict)).toEqual([rim < 1 / 16 ? 'good' : 'look']);
+    expect(found.checks.map(({ verdict }) => verdict)).toEqual([rim < 1 / 16 ? 'good' : 'look', 'good']);
   });
 
   // Six pins of 3/16 in: 6·π·2.38125² = 106.88 mm²; two locating pins of 1/16 in in the slot ends: 2·π·0.79375² = 3.96 mm².
@@ -55,8 +64,12 @@ describe('deriveAreas', () => {
       stagger: 0,
       taper: 3,
       underHead: 5.4,
+      rise: 0,
+      ramp: null,
     } as const;
-    const found = await areasOf(plain(152.4, 38.1, 0, { pins, locating: { site: 'slot-ends', drill: 1.5875 } }));
+    const found = await areasOf(
+      plain(152.4, 38.1, 0, { pins, locating: { site: 'slot-ends', drill: 1.5875, points: null, clearance: 0.5 } }),
+    );
     expect(found.holes).toBeCloseTo(106.88 + 3.96, 1);
     expect(found.glue).toBeCloseTo(152.4 * 38.1 - 110.84, 1);
     expect(found.underRim).toBe(0);
@@ -71,15 +84,29 @@ describe('deriveAreas', () => {
       stagger: 0,
       taper: 3,
       underHead: 5.4,
+      rise: 0,
+      ramp: null,
     } as const;
-    const found = await areasOf(plain(152.4, 38.1, 0, { pins, locating: { site: 'outer-pin-holes', drill: 3 } }));
+    const found = await areasOf(
+      plain(152.4, 38.1, 0, { pins, locating: { site: 'outer-pin-holes', drill: 3, points: null, clearance: 0.5 } }),
+    );
     expect(found.holes).toBeCloseTo(106.88, 1);
   });
 
   // The slot's back wall 11.2 behind the front edge at the centre, pins of 5 another 9 behind: their centres 5.1 ahead of
   // the back edge of 25.4, or less. A rim of 8 swallows most of each hole, which must not be taken off twice.
   it('counts a hole in the rim once', async () => {
-    const pins = { from: 9, spread: 54, row: 'square', hole: 5, stagger: 0, taper: 3, underHead: 5.4 } as const;
+    const pins = {
+      from: 9,
+      spread: 54,
+      row: 'square',
+      hole: 5,
+      stagger: 0,
+      taper: 3,
+      underHead: 5.4,
+      rise: 0,
+      ramp: null,
+    } as const;
     const without = await areasOf(plain(152.4, 25.4, 0, { pins }));
     const found = await areasOf(plain(152.4, 25.4, 8, { pins }));
     const inside = (152.4 - 16) * (25.4 - 16);

@@ -14,7 +14,20 @@ const WITHOUT_ROW = [
   /^instrument\.scale\.from$/, // follows what was typed last
   /^instrument\.scale\.readings\.\d+\.(fret|value)$/, // their rows go by the fret, see below
   /^strings\.\d+\.(id|course|wound)$/, // commands of their own
+  /^bridge\.ties\.kind$/, // a command of its own
   /^strings\.\d+\.elastic\.(kind|at\.scaleLength|at\.frequency)$/, // a command of its own
+];
+
+/** Groups that hold null while nothing was said of them. */
+const NULL_GROUPS = [
+  'body',
+  'repair',
+  'bridge.pins',
+  'bridge.pins.ramp',
+  'bridge.ties',
+  'bridge.cutting',
+  'bridge.sole',
+  'bridge.locating.points',
 ];
 
 const leaves = (value: unknown, path: string): readonly string[] =>
@@ -35,15 +48,30 @@ const HEIGHT_LIMITS =
     ' ',
   );
 const AUDIT_LIMITS = 'leaveCents centsAgree land recutMost wallAroundSlot wallAroundPins pinAside'.split(' ');
+const WALL_LIMITS = 'wallBetweenHoles wallAroundLocating wallAroundTies stringPastHole symmetry pinAsideTwoRows'.split(
+  ' ',
+);
 const atOne = (names: readonly string[]) => Object.fromEntries(names.map((name) => [name, 1]));
 const projects = [
   ...KINDS.map(({ make }) => make('p', '2026-01-01T00:00:00Z')),
   {
     ...steelWith({ instrument: { scale: read, widths: { nut: 46, twelfth: 57, last: 60 }, boardRadius: 400 } }),
     doubts: atOne(DOUBTS),
-    limits: atOne([...HEIGHT_LIMITS, ...AUDIT_LIMITS]),
+    limits: atOne([...HEIGHT_LIMITS, ...AUDIT_LIMITS, ...WALL_LIMITS]),
   },
   steelWith({ compensation: { own: { s1: 1.5 } } }),
+  steelWith({
+    bridge: {
+      pins: steelProject.bridge.pins && { ...steelProject.bridge.pins, ramp: { length: 5, width: 2 } },
+      cutting: { cutter: 3.175, base: 76.2 },
+      locating: {
+        ...steelProject.bridge.locating,
+        site: 'free',
+        points: { treble: { x: 60, y: 12 }, bass: { x: -60, y: 12 } },
+      },
+    },
+  }),
+  steelWith({ bridge: { pins: null, ties: { kind: 'tie-block', from: 3, spread: 54, hole: 1.8, rise: 6 } } }),
 ];
 
 describe('the field table', () => {
@@ -54,8 +82,7 @@ describe('the field table', () => {
       const without = leaves(project, '').filter((leaf) => {
         return !paths.has(leaf) && !WITHOUT_ROW.some((pattern) => pattern.test(leaf));
       });
-      // A bridge without pins holds null there.
-      expect(without.filter((leaf) => leaf !== 'bridge.pins')).toEqual([]);
+      expect(without.filter((leaf) => !NULL_GROUPS.includes(leaf))).toEqual([]);
     },
   );
 
@@ -71,7 +98,9 @@ describe('the field table', () => {
     expect([...named].sort()).toEqual(
       [
         ...DOUBTS.map((name) => `doubts.${name}`),
-        ...[...HEIGHT_LIMITS, ...AUDIT_LIMITS, 'rim'].map((name) => `limits.${name}`),
+        ...[...HEIGHT_LIMITS, ...AUDIT_LIMITS, ...WALL_LIMITS, 'rim', 'holeOff', 'showing'].map(
+          (name) => `limits.${name}`,
+        ),
       ].sort(),
     );
   });

@@ -19,7 +19,10 @@ const projects = [
   ...(['rectangular', 'belly-nut', 'pyramid-tip', 'double-sided'] as const).map(
     (shape) => [shape, { ...steelProject, bridge: usualBridge(shape) }] as const,
   ),
-  ['outer pin holes', steelWith({ bridge: { locating: { site: 'outer-pin-holes', drill: 3 } } })] as const,
+  [
+    'outer pin holes',
+    steelWith({ bridge: { locating: { site: 'outer-pin-holes', drill: 3, points: null, clearance: 0.5 } } }),
+  ] as const,
 ];
 
 /** Same for either hand: the words beside the square line and the arrow to the nut. */

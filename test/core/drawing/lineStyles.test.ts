@@ -15,9 +15,11 @@ describe('line styles', () => {
     const dashed = lines.filter(([, { dash }]) => dash.length > 0).map(([role, { dash }]) => [dash.join(' '), role]);
     expect(new Set(dashed.map(([pattern]) => pattern)).size).toBe(dashed.length);
     expect(dashed.map(([, role]) => role).sort()).toEqual([
+      'beneath',
       'board-edge',
       'centreline',
       'finish-line',
+      'former',
       'plot-reach',
       'scissors',
     ]);

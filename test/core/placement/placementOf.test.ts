@@ -3,6 +3,7 @@ import { createDerive } from '../../../src/core/derive/createDerive';
 import type { Bridge, Project } from '../../../src/core/document/types';
 import type { Placement } from '../../../src/core/placement/types';
 import { LEFT_645, SKETCH_632, SQUARE_632, TIE_BLOCK_650, ZERO_FRET_628 } from '../../reference/bench';
+import { shapedOutline } from '../document/shapedOutline';
 import { steelProject, steelWith } from '../document/steelProject';
 import { valueOf as answerOf } from '../document/valueOf';
 
@@ -15,10 +16,10 @@ const row = (placement: Placement, id: string) => {
 };
 const distance = (placement: Placement, id: string) =>
   placement.distances.find((each) => each.id === id)?.value ?? Number.NaN;
-const squareEnded = (outline: Bridge['outline']): Bridge['outline'] => ({
-  ...outline,
-  parameters: { ...outline.parameters, corner: 0 },
-});
+const squareEnded = (outline: Bridge['outline']): Bridge['outline'] => {
+  const shaped = shapedOutline({ outline });
+  return { ...shaped, parameters: { ...shaped.parameters, corner: 0 } };
+};
 
 describe('placement, scale 645 by rule of thumb', () => {
   it.each(['left', 'right'] as const)('has every figure of the bench case for the %s hand', (hand) => {

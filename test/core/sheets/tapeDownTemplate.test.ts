@@ -10,6 +10,7 @@ import { tapeDownTemplate } from '../../../src/core/sheets/tapeDownTemplate';
 import type { Page, Paper, SheetDocument } from '../../../src/core/sheets/types';
 import type { LengthStyle } from '../../../src/core/units/formatLength';
 import { anyProject } from '../derive/randomProject';
+import { shapedOutline } from '../document/shapedOutline';
 import { steelProject, steelWith } from '../document/steelProject';
 import { valueOf as answerOf } from '../document/valueOf';
 import { itemBox, overlap, textBox } from './itemBox';
@@ -36,14 +37,26 @@ const projects: readonly (readonly [string, Project])[] = [
     'board end, outer pin holes',
     steelWith({
       instrument: { nut: nut('board-end'), hand: 'left' },
-      bridge: { locating: { site: 'outer-pin-holes', drill: 3 } },
+      bridge: { locating: { site: 'outer-pin-holes', drill: 3, points: null, clearance: 0.5 } },
     }),
   ],
   [
     'four square pins',
     {
       ...steelWith({
-        bridge: { pins: { from: 8, spread: 42, row: 'square', hole: 4, stagger: 0, taper: 3, underHead: 5.4 } },
+        bridge: {
+          pins: {
+            from: 8,
+            spread: 42,
+            row: 'square',
+            hole: 4,
+            stagger: 0,
+            taper: 3,
+            underHead: 5.4,
+            rise: 0,
+            ramp: null,
+          },
+        },
       }),
       strings: steelProject.strings.slice(1, 5),
     },
@@ -143,7 +156,7 @@ describe.each(cases)('the template of $name on $on', ({ project, paper, style })
     const outline = pages[0]?.items.find(({ id }) => id === 'footprint');
     if (outline === undefined) throw new Error('There is no footprint.');
     const { minX, maxX } = itemBox(outline);
-    expect(maxX - minX).toBeCloseTo(project.bridge.outline.parameters.length ?? 0, 9);
+    expect(maxX - minX).toBeCloseTo(shapedOutline(project.bridge).parameters.length ?? 0, 9);
   });
 });
 

@@ -1,0 +1,2 @@
+/** Dimensions that one drawing may have pinned. */
+export const MOST_DIMENSIONS = 100;
