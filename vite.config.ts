@@ -63,6 +63,8 @@ export default defineConfig(({ mode }) => ({
   build: { target: 'es2022', manifest: true, modulePreload: { polyfill: false } },
   test: {
     environment: 'node',
+    // The tests share nothing that could change: one process reads each module once.
+    isolate: false,
     include: mode === 'readers' ? ['test/readers/**/*.test.ts'] : ['test/**/*.test.ts'],
     exclude: [...configDefaults.exclude, ...(mode === 'readers' ? [] : ['test/readers/**'])],
     testTimeout: 30_000,

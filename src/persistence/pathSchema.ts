@@ -9,7 +9,7 @@ const coordinate = v.pipe(v.number(), v.finite());
 export const POINT_SCHEMA = v.strictObject({ x: coordinate, y: coordinate });
 
 /** An outline of lines, true arcs and cubics. */
-export const PATH_SCHEMA = v.strictObject({
+const PATH_SCHEMA = v.strictObject({
   start: POINT_SCHEMA,
   segments: v.pipe(
     v.array(

@@ -2,7 +2,7 @@ import type { Store } from './createStore';
 import type { AppState } from './types';
 
 /** While something is dragged, the screen around the drawing follows this often, ms; the drawing itself follows each frame. */
-const PAUSE = 80;
+const PAUSE = 400;
 
 /**
  * The state as the screen around the drawing shows it: at once, but while something is dragged now and then, and between

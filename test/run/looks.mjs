@@ -23,6 +23,12 @@ try {
   await screen.goto(address);
   await screen.getByRole('list', { name: 'Parts of the drawing' }).getByRole('button').first().waitFor();
   await screen.screenshot({ path: path.join(pictures, 'screen.png') });
+  await screen.getByRole('tab', { name: 'Draw' }).click();
+  await screen.getByRole('button', { name: /^Side view and saddle/ }).click();
+  await screen.getByRole('dialog').screenshot({ path: path.join(pictures, 'side.png') });
+  await screen.keyboard.press('Escape');
+  await screen.getByRole('button', { name: 'Edit the outline freely' }).click();
+  await screen.screenshot({ path: path.join(pictures, 'draw.png') });
   // High enough for the whole page of the template to be seen at once.
   const sheet = await browser.newPage({ viewport: { width: 1600, height: 1400 }, locale: 'en-GB' });
   await sheet.goto(address);
