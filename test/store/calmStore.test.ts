@@ -33,7 +33,7 @@ describe('the state that the screen shows', () => {
     const before = calm.getState();
     for (const to of [8, 8.1, 8.2]) preview(to);
     expect(calm.getState()).toBe(before);
-    vi.advanceTimersByTime(100);
+    vi.advanceTimersByTime(450);
     expect(thickness).toEqual([8.2]);
     expect(calm.getState()).toBe(store.getState());
     preview(8.3);

@@ -117,6 +117,14 @@ describe('the other commands', () => {
     expect(after.compensation.own).toEqual({ s1: 1 });
   });
 
+  // Found by the random runs: the pyramid kept the dimensions of the belly, and its file could not be read again.
+  it('a shape typed as a field brings its dimensions', () => {
+    const after = expectReversible('Bridge shape: pyramid-tip', ({ setField }) =>
+      setField('bridge.outline.shape', 'pyramid-tip'),
+    );
+    expect(after.bridge.outline).toMatchObject({ shape: 'pyramid-tip', parameters: { pyramid: expect.any(Number) } });
+  });
+
   it('chooseShape brings the usual dimensions and keeps what follows the saddle', () => {
     const slot = { ...demo.bridge.slot, width: 2.4, ends: 'square' as const, crown: 0.3 };
     const start = { ...demo, bridge: { ...demo.bridge, slot, rim: 0.8, density: 640 } };

@@ -148,4 +148,22 @@ export const BODY_LIMIT_FIELDS: readonly Field[] = [
     80,
     'Caul with its grooves, as it goes through the soundhole.',
   ),
+  limit(
+    'caulAcross',
+    'Inside caul beyond the bridge, to each side',
+    40,
+    'From the tip of the bridge to the end of the caul.',
+  ),
+  limit(
+    'caulAlong',
+    'Inside caul beyond the bridge, front and back',
+    40,
+    'From the foremost and hindmost of the bridge to the edge of the caul.',
+  ),
+  limit(
+    'caulGroove',
+    'Room in the grooves of the inside caul',
+    10,
+    'Beside and under each brace, and around the plate.',
+  ),
 ];

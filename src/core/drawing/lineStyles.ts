@@ -10,7 +10,7 @@ export interface LineStyle {
 const CONTINUOUS: readonly number[] = [];
 /** Long-dash-dot, ISO 128 type 04.1: centrelines. */
 const LONG_DASH_DOT = [7, 1.2, 0.8, 1.2];
-/** Long-dash-double-dot, ISO 128 type 05.1: outlines of adjacent parts, here the board edges. */
+/** Long-dash-double-dot, ISO 128 type 05.1: outlines of adjacent parts, here the edges of board, soundhole and cutaway. */
 const LONG_DASH_DOUBLE_DOT = [9, 1, 0.8, 1, 0.8, 1];
 /** Long-dash-short-dash, ISO 128 type 08: here how far the finish is cleared. */
 const LONG_DASH_SHORT_DASH = [6, 1.2, 2.4, 1.2];

@@ -1,7 +1,8 @@
 import type { Field } from '../../core/document/fieldTypes';
 import { type FieldValue, fieldValue, hasGroup, withFieldValue } from '../../core/document/fieldValue';
 import { MOST_READINGS, readingOfPath } from '../../core/document/readingFields';
-import type { Project } from '../../core/document/types';
+import { usualParameters } from '../../core/document/shapeParameters';
+import type { Project, ShapeName } from '../../core/document/types';
 import { validateField } from '../../core/document/validateField';
 import { fail, failed, ok, type Result } from '../../core/result';
 
@@ -11,6 +12,12 @@ export interface SetField {
   readonly value: FieldValue;
   readonly show?: (mm: number) => string;
 }
+
+/** A shape has its own dimensions, whatever the outline before had. */
+const withShape = (project: Project, shape: ShapeName): Project => ({
+  ...project,
+  bridge: { ...project.bridge, outline: { shape, parameters: usualParameters(shape) } },
+});
 
 /**
  * Another value in one field, if its own row of the table allows it. Codes: field.unknown when this project has no such
@@ -24,5 +31,7 @@ export const setField = (project: Project, { field, value, show }: SetField): Re
   if (readingOfPath(path) !== null && fieldValue(project, path) === null && readings.length >= MOST_READINGS)
     return fail(path, 'field.full', `There is room for ${MOST_READINGS} readings in all; empty one first.`);
   const issues = validateField(field, value, show);
-  return issues.length > 0 ? failed(issues) : ok(withFieldValue(project, path, value));
+  if (issues.length > 0) return failed(issues);
+  if (path === 'bridge.outline.shape') return ok(withShape(project, value as ShapeName));
+  return ok(withFieldValue(project, path, value));
 };

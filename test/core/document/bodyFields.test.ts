@@ -49,7 +49,7 @@ describe('the rows of the body', () => {
   it('are none while nothing is said of it, but for the limits', () => {
     expect(bodyFields(steelProject)).toEqual([]);
     expect(fieldAt(steelProject, 'body.plate.front')).toBeNull();
-    for (const name of ['braceToPin', 'braceToHole', 'plateAroundPins', 'caulThickness'])
+    for (const name of ['braceToPin', 'braceToHole', 'plateAroundPins', 'caulThickness', 'caulAcross', 'caulGroove'])
       expect(fieldAt(steelProject, `limits.${name}`)).toMatchObject({ kind: 'length', optional: true });
   });
 

@@ -23,6 +23,14 @@ export const BODY_LIMITS = {
     value: (1 + 1 / 8) * MM_PER_INCH,
     source: '1 1/8 in stock: fingerlakesguitarrep.powweb.com, bridge reglue clamping caul',
   },
+  /** How far that caul reaches beyond the bridge, toward each side and front and back. */
+  caulAcross: { value: 3, source: 'common practice, no source' },
+  caulAlong: { value: 3, source: 'common practice, no source' },
+  /** Room in its grooves beside and under a brace, and around the plate. */
+  caulGroove: {
+    value: 1.5,
+    source: 'grooved for braces: fingerlakesguitarrep.powweb.com, bridge reglue clamping caul; the figure: no source',
+  },
 } as const satisfies Readonly<Record<string, AuditLimit>>;
 
 /** One of them, or the maker's own in its place. */

@@ -42,7 +42,7 @@ const words = (id: string, part: string, text: string, at: Point, angle = 0): It
   angle,
 });
 
-/** Both sides of a brace as far as they are in sight, and what it is called, along it. */
+/** Both sides of a brace as far as they are in sight, and what it is called, along it: with a question mark while it is a guess. */
 const drawBrace = (brace: BracePlace, sight: Bounds, bridge: Bounds): readonly Item[] => {
   const { id, name, part, from, to, width, read } = brace;
   const length = distance(from, to);
@@ -54,7 +54,7 @@ const drawBrace = (brace: BracePlace, sight: Bounds, bridge: Bounds): readonly I
   });
   const middle = clipToBounds(from, to, sight);
   if (middle === null || distance(...middle) === 0) return sides;
-  const text = read ? name : `${name}, not found yet`;
+  const text = read ? name : `${name}?`;
   const { at, angle } = wordsAlong(...middle, measureText(text, TEXT_HEIGHT.note, 'regular'), bridge);
   return [...sides, words(id, part, text, at, angle)];
 };

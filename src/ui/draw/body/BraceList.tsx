@@ -43,7 +43,7 @@ export function BraceList({ body }: { readonly body: Body }) {
   return (
     <>
       {body.braces.length > 0 && (
-        <table className="figures loose small-figures braces">
+        <table className="figures small-figures braces">
           <caption>Braces{pins ? `, and wood from each to the nearest pin hole, ${style.unit}` : ''}</caption>
           <thead>
             <tr>

@@ -8,7 +8,7 @@ import { useStore } from '../../useStore';
 import { useChange } from '../repair/useChange';
 
 const HANDS = [
-  { value: 'same', label: 'the hand it is strung for' },
+  { value: 'same', label: 'the same hand' },
   { value: 'right', label: 'the right hand' },
   { value: 'left', label: 'the left hand' },
 ] as const;
