@@ -7,6 +7,7 @@ import {
   DEFAULT_HEIGHT,
   DEFAULT_RIM,
   DEFAULT_SETUP,
+  DEFAULT_SHEETS,
   DEFAULT_TAPER,
   DEFAULT_UNDER_HEAD,
 } from '../core/document/defaultGroups';
@@ -20,6 +21,9 @@ import { DIMENSION_SCHEMA } from './dimensionSchema';
 import { DRAWN_SCHEMA, POINT_SCHEMA } from './pathSchema';
 import { REPAIR_SCHEMA } from './repairSchema';
 import { SOLE_SCHEMA } from './soleSchema';
+
+/** Sheets that a project may ask for. */
+const MOST_SHEETS = 40;
 
 const length = v.pipe(v.number(), v.finite());
 const name = v.pipe(v.string(), v.maxLength(200));
@@ -207,6 +211,10 @@ export const PROJECT_SCHEMA = v.strictObject({
   body: v.optional(v.nullable(BODY_SCHEMA), null),
   repair: v.optional(v.nullable(REPAIR_SCHEMA), null),
   dimensions: v.optional(v.pipe(v.array(DIMENSION_SCHEMA), v.maxLength(MOST_DIMENSIONS)), []),
+  sheets: v.optional(
+    v.strictObject({ chosen: v.pipe(v.array(v.pipe(v.string(), v.maxLength(40))), v.maxLength(MOST_SHEETS)) }),
+    DEFAULT_SHEETS,
+  ),
   doubts: v.optional(figures, {}),
   limits: v.optional(figures, {}),
 }) satisfies v.GenericSchema<unknown, Project>;

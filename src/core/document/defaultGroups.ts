@@ -45,3 +45,6 @@ export const DEFAULT_SETUP: Omit<Project['setup'], 'action' | 'relief'> = {
   fingerDistance: 0,
   pushDown: 0,
 };
+
+/** The template alone. */
+export const DEFAULT_SHEETS: Project['sheets'] = { chosen: ['tape-down'] };

@@ -266,6 +266,8 @@ export interface Project {
   /** Null for new work. */
   readonly repair: Repair | null;
   readonly dimensions: readonly PinnedDimension[];
+  /** Ids of the sheets to print, in the order in which they were chosen. */
+  readonly sheets: { readonly chosen: readonly string[] };
   /** One sigma of a figure behind the compensation, where the maker's own differs from the usual. */
   readonly doubts: Readonly<Record<string, number>>;
   /** Limits of the checks, where the maker's own differ from the usual. */

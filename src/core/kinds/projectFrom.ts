@@ -1,4 +1,4 @@
-import { DEFAULT_AUDIT, DEFAULT_FIT, DEFAULT_SETUP } from '../document/defaultGroups';
+import { DEFAULT_AUDIT, DEFAULT_FIT, DEFAULT_SETUP, DEFAULT_SHEETS } from '../document/defaultGroups';
 import type { Project } from '../document/types';
 import type { KindRow } from './kindRow';
 import { stringsOfSet } from './stringsOfSet';
@@ -48,6 +48,7 @@ export const projectFrom = (row: KindRow, id: string, now: string): Project => {
     body: null,
     repair: null,
     dimensions: [],
+    sheets: DEFAULT_SHEETS,
     doubts: {},
     limits: {},
   };

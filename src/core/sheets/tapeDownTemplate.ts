@@ -20,7 +20,7 @@ export interface TemplateOptions {
 }
 
 /** Papers as they can lie under the print: upright and on their side. */
-const framesOf = (paper: Paper): readonly Frame[] => [
+export const framesOf = (paper: Paper): readonly Frame[] => [
   frameOf(paper.width, paper.height),
   frameOf(paper.height, paper.width),
 ];
@@ -33,8 +33,11 @@ const roomOf = (frame: Frame): { readonly width: number; readonly height: number
 const holds = (frame: Frame, width: number, height: number): boolean =>
   width <= roomOf(frame).width && height <= roomOf(frame).height;
 
+/** The template's pages on this frame, `more` sheets after them; null when it does not fit. */
+type Fill = (frame: Frame, taped: TapedPart, content: TemplateContent, more: number) => readonly Page[] | null;
+
 /** Taped part above, square and tables below, all on one page; null when it does not fit. */
-const onePage = (frame: Frame, taped: TapedPart, content: TemplateContent): readonly Page[] | null => {
+const onePage: Fill = (frame, taped, content, more) => {
   const reference = referenceBlock(content, roomOf(frame).width);
   if (reference === null || !holds(frame, taped.width, taped.height + REFERENCE_GAP + reference.height)) return null;
   const cut = frame.top + taped.height;
@@ -45,7 +48,7 @@ const onePage = (frame: Frame, taped: TapedPart, content: TemplateContent): read
       items: [
         ...taped.at((frame.left + frame.right) / 2, frame.top),
         ...scissorsLines(frame, cut),
-        ...reference.at(frame.left, frame.bottom - reference.height, { number: 1, of: 1 }),
+        ...reference.at(frame.left, frame.bottom - reference.height, { number: 1, of: 1 + more }),
         ...longLines(frame, content.style.unit),
       ],
     },
@@ -53,7 +56,7 @@ const onePage = (frame: Frame, taped: TapedPart, content: TemplateContent): read
 };
 
 /** Taped part and tables on the first page, the square on a page of its own; null when they do not fit. */
-const twoPages = (frame: Frame, taped: TapedPart, content: TemplateContent): readonly Page[] | null => {
+const twoPages: Fill = (frame, taped, content, more) => {
   const row = bottomRow(content, roomOf(frame).width);
   if (row === null || !holds(frame, taped.width, taped.height + REFERENCE_GAP + row.height)) return null;
   const side = squareSide(content.style.unit);
@@ -67,18 +70,39 @@ const twoPages = (frame: Frame, taped: TapedPart, content: TemplateContent): rea
     page([
       ...taped.at((frame.left + frame.right) / 2, frame.top),
       ...scissorsLines(frame, frame.top + taped.height),
-      ...row.at(frame.left, frame.bottom - row.height, { number: 1, of: 2 }),
+      ...row.at(frame.left, frame.bottom - row.height, { number: 1, of: 2 + more }),
     ]),
-    page(squarePage(content, frame, { number: 2, of: 2 })),
+    page(squarePage(content, frame, { number: 2, of: 2 + more })),
   ];
 };
 
+const FILLS: readonly Fill[] = [onePage, twoPages];
+
 const layOut = (paper: Paper, taped: TapedPart, content: TemplateContent): readonly Page[] | null => {
-  for (const fill of [onePage, twoPages])
+  for (const fill of FILLS)
     for (const frame of framesOf(paper)) {
-      const pages = fill(frame, taped, content);
+      const pages = fill(frame, taped, content, 0);
       if (pages !== null) return pages;
     }
+  return null;
+};
+
+/** The template's pages on one frame, with `more` sheets after them; null when it does not fit, or cannot be drawn. */
+export const templatePages = (
+  project: Project,
+  derived: Derived,
+  frame: Frame,
+  options: Pick<TemplateOptions, 'style' | 'date'>,
+  more: number,
+): readonly Page[] | null => {
+  const { placement, scale } = derived;
+  const taped = placement.ok && scale.ok ? tapedPart(project, derived, options.style) : null;
+  if (taped === null || !placement.ok || !scale.ok) return null;
+  const content = { project, scale: scale.value, placement: placement.value, ...options };
+  for (const fill of FILLS) {
+    const pages = fill(frame, taped, content, more);
+    if (pages !== null) return pages;
+  }
   return null;
 };
 

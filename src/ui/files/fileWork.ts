@@ -45,9 +45,10 @@ export const fileWork = ({ store, clock, newId, files, codec, workshop }: Servic
     const [{ makeSheet }, { makePdf: write }] = await Promise.all([import('../print/useSheet'), workshop()]);
     const state = getState();
     const sheet = makeSheet(state, clock.today());
-    const made = sheet.ok ? await write(sheet.value) : sheet;
+    const made = sheet.ok ? await write(sheet.value.document) : sheet;
     if (!made.ok) return actions.warn(`No PDF. ${made.issues.map(({ message }) => message).join(' ')}`);
-    const name = fileName(state.project.about.name, 'template', 'pdf');
+    const alone = state.project.sheets.chosen.join() === 'tape-down';
+    const name = fileName(state.project.about.name, alone ? 'template' : 'sheets', 'pdf');
     files.download(name, 'application/pdf', made.value.bytes);
     const { missing } = made.value;
     if (missing.length > 0)

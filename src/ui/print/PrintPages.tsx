@@ -8,17 +8,17 @@ export function PrintPages() {
     // biome-ignore lint/a11y/noNoninteractiveTabindex: pages larger than the view are scrolled by keys
     <section className="pages" aria-label="Pages" tabIndex={0}>
       {sheet.ok ? (
-        sheet.value.pages.map(({ width, height, items }, index) => (
+        sheet.value.document.pages.map(({ width, height, items }, index) => (
           <figure key={items[0]?.id ?? index}>
             <ItemsSvg
               className="page"
               width={width}
               height={height}
               items={items}
-              label={`Page ${index + 1} of ${sheet.value.pages.length}: ${sheet.value.title}`}
+              label={`Page ${index + 1} of ${sheet.value.document.pages.length}: ${sheet.value.document.title}`}
             />
             <figcaption>
-              Page {index + 1} of {sheet.value.pages.length}
+              Page {index + 1} of {sheet.value.document.pages.length}
             </figcaption>
           </figure>
         ))

@@ -5,6 +5,7 @@ import { SelectRow } from '../fields/SelectRow';
 import { useServices } from '../services';
 import { useLengths } from '../useLengths';
 import { useStore } from '../useStore';
+import { SheetTicks } from './SheetTicks';
 import { useSheet } from './useSheet';
 
 /** The paper, what will be on it and how to print it true. */
@@ -27,8 +28,12 @@ export function PrintStation() {
           />
           {sheet.ok ? (
             <p className="sheet-count">
-              <strong>{sheet.value.pages.length === 1 ? '1 page' : `${sheet.value.pages.length} pages`}</strong>
-              {(sheet.value.pages[0]?.width ?? 0) > (sheet.value.pages[0]?.height ?? 0) ? ', on its side' : ', upright'}
+              <strong>
+                {sheet.value.document.pages.length === 1 ? '1 page' : `${sheet.value.document.pages.length} pages`}
+              </strong>
+              {(sheet.value.document.pages[0]?.width ?? 0) > (sheet.value.document.pages[0]?.height ?? 0)
+                ? ', on its side'
+                : ', upright'}
             </p>
           ) : (
             sheet.issues.map(({ code, message }) => (
@@ -39,7 +44,8 @@ export function PrintStation() {
           )}
           <NotPrintable />
         </FieldGroup>
-        <FieldGroup title="On the sheet">
+        <SheetTicks missing={sheet.ok ? sheet.value.missing : []} />
+        <FieldGroup title="On the tape-down template">
           <ul className="plain">
             <li>The bridge at true size, with slot, pins and locating pins.</li>
             <li>The square line, with its distance from the nut and from the 12th fret.</li>

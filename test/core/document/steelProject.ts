@@ -130,6 +130,7 @@ export const steelProject: Project = {
   body: null,
   repair: null,
   dimensions: [],
+  sheets: { chosen: ['tape-down'] },
   doubts: {},
   limits: {},
 };

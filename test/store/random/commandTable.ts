@@ -29,6 +29,7 @@ import { chooseElastic } from '../../../src/store/commands/chooseElastic';
 import { chooseHold } from '../../../src/store/commands/chooseHold';
 import { chooseRamps } from '../../../src/store/commands/chooseRamps';
 import { chooseShape } from '../../../src/store/commands/chooseShape';
+import { chooseSheet } from '../../../src/store/commands/chooseSheet';
 import { chooseSite } from '../../../src/store/commands/chooseSite';
 import { chooseStringSet } from '../../../src/store/commands/chooseStringSet';
 import { chooseWinding } from '../../../src/store/commands/chooseWinding';
@@ -303,6 +304,10 @@ export const COMMANDS: Readonly<Record<string, Row>> = {
   takeOutline: (_, dice) => {
     const [length, width] = [100 + 60 * dice.share(), 24 + 16 * dice.share()];
     return (before) => takeOutline(before, rectanglePath(dice.share() * 50, 20, length, width));
+  },
+  chooseSheet: (_, dice) => {
+    const [id, wanted] = [dice.of(['tape-down', 'window', 'inside-caul']) ?? '', dice.below(2) === 0];
+    return (before) => chooseSheet(before, id, wanted);
   },
   chooseRepair: yesNo(chooseRepair),
   addFormerHole: plain(addFormerHole),
