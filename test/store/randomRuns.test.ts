@@ -13,7 +13,7 @@ import { dice } from './random/dice';
 import { MORNING, startStore } from './startStore';
 
 const RUN = 200;
-const SEEDS = Array.from({ length: 20 }, (_, index) => index + 1);
+const SEEDS = Array.from({ length: 28 }, (_, index) => index + 1);
 const NAMES = Object.keys(COMMANDS);
 
 /** A new project of each kind in turn, the demo among them, every second one for the left hand. */
