@@ -16,7 +16,7 @@ interface Laid {
 }
 
 const named = (part: SheetPart, x: number, y: number): readonly Item[] => [
-  sheetText(`${part.id}-name`, 'key', { x, y: y + 2.6 }, part.name),
+  sheetText(`${part.id}-page-title`, 'key', { x, y: y + 2.6 }, part.name),
   ...part.items.map((item) => moveItem(item, { x, y: y + NAME_HEIGHT })),
 ];
 

@@ -1,6 +1,14 @@
 import { clampingCauls } from './parts/clampingCauls';
+import { drillCard } from './parts/drillCard';
 import { finishMask } from './parts/finishMask';
+import { gaugeEnds } from './parts/gaugeEnds';
+import { heightCard } from './parts/heightCard';
 import { insideCaul } from './parts/insideCaul';
+import { octaveStick } from './parts/octaveStick';
+import { saddleBlankSheet } from './parts/saddleBlankSheet';
+import { slotCard } from './parts/slotCard';
+import { soleProfile } from './parts/soleProfile';
+import { spacingRule } from './parts/spacingRule';
 import type { SheetKind } from './parts/types';
 import { windowSheet } from './parts/windowSheet';
 
@@ -12,4 +20,17 @@ export const TAPE_DOWN = {
 } as const;
 
 /** Every other sheet, in the order of the work. */
-export const SHEET_KINDS: readonly SheetKind[] = [windowSheet, finishMask, insideCaul, clampingCauls];
+export const SHEET_KINDS: readonly SheetKind[] = [
+  heightCard,
+  soleProfile,
+  octaveStick,
+  gaugeEnds,
+  windowSheet,
+  drillCard,
+  finishMask,
+  insideCaul,
+  clampingCauls,
+  slotCard,
+  saddleBlankSheet,
+  spacingRule,
+];

@@ -116,7 +116,7 @@ const checkPage = ({ width, height, items }: Page, sides: readonly [number, numb
     expect(Math.min(minX, minY, width - maxX, height - maxY), `${item.id} leaves the page`).toBeGreaterThan(6.4);
     if (item.kind === 'text') expect(item.height).toBeGreaterThanOrEqual(2.9);
   }
-  const names = items.filter(({ id }) => id.endsWith('-name') || id.startsWith('head-'));
+  const names = items.filter(({ id }) => id.endsWith('-page-title') || id.startsWith('head-'));
   const others = items.filter((item) => item.kind === 'text' && !names.includes(item));
   for (const name of names)
     for (const other of others)
