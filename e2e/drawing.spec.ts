@@ -135,6 +135,7 @@ test('a chosen part leaves no trace in the saved file', async ({ page }) => {
     'audit',
     'body',
     'dimensions',
+    'sheets',
     'doubts',
     'limits',
     'compensation',

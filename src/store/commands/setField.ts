@@ -13,11 +13,14 @@ export interface SetField {
   readonly show?: (mm: number) => string;
 }
 
-/** A shape has its own dimensions, whatever the outline before had. */
-const withShape = (project: Project, shape: ShapeName): Project => ({
-  ...project,
-  bridge: { ...project.bridge, outline: { shape, parameters: usualParameters(shape) } },
-});
+/** A shape has its own dimensions, whatever the outline before had: the bridge's, or the old bridge's. */
+const withShape = (project: Project, path: string, shape: ShapeName): Project => {
+  const { bridge, repair } = project;
+  const outline = { shape, parameters: usualParameters(shape) };
+  return path.startsWith('repair.') && repair !== null
+    ? { ...project, repair: { ...repair, footprint: { ...repair.footprint, outline } } }
+    : { ...project, bridge: { ...bridge, outline } };
+};
 
 /**
  * Another value in one field, if its own row of the table allows it. Codes: field.unknown when this project has no such
@@ -32,6 +35,6 @@ export const setField = (project: Project, { field, value, show }: SetField): Re
     return fail(path, 'field.full', `There is room for ${MOST_READINGS} readings in all; empty one first.`);
   const issues = validateField(field, value, show);
   if (issues.length > 0) return failed(issues);
-  if (path === 'bridge.outline.shape') return ok(withShape(project, value as ShapeName));
+  if (path.endsWith('.outline.shape')) return ok(withShape(project, path, value as ShapeName));
   return ok(withFieldValue(project, path, value));
 };

@@ -16,6 +16,8 @@ const WITHOUT_ROW = [
   /^strings\.\d+\.(id|course|wound)$/, // commands of their own
   /^bridge\.ties\.kind$/, // a command of its own
   /^strings\.\d+\.elastic\.(kind|at\.scaleLength|at\.frequency)$/, // a command of its own
+  // Ticked, not typed.
+  /^sheets\.chosen\.\d+$/,
 ];
 
 /** Groups that hold null while nothing was said of them. */

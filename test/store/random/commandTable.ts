@@ -1,4 +1,6 @@
 import { BRACING_SETS } from '../../../src/core/body/bracingSets';
+import { createAround } from '../../../src/core/derive/createAround';
+import { createDerive } from '../../../src/core/derive/createDerive';
 import { allFields } from '../../../src/core/document/fieldAt';
 import type { Field } from '../../../src/core/document/fieldTypes';
 import type { FieldValue } from '../../../src/core/document/fieldValue';
@@ -39,6 +41,7 @@ import { lineUp } from '../../../src/store/commands/hand/lineUp';
 import { moveParts } from '../../../src/store/commands/hand/moveParts';
 import { placeParts } from '../../../src/store/commands/hand/placeParts';
 import { spreadEvenly } from '../../../src/store/commands/hand/spreadEvenly';
+import { mendDesign } from '../../../src/store/commands/mendDesign';
 import { deleteNodes } from '../../../src/store/commands/outline/deleteNodes';
 import { drawFreely } from '../../../src/store/commands/outline/drawFreely';
 import { insertNode } from '../../../src/store/commands/outline/insertNode';
@@ -109,7 +112,7 @@ const PARTS = [
 ];
 
 /** A value that the field's row allows. */
-const valueFor = (field: Field, dice: Dice): FieldValue => {
+export const valueFor = (field: Field, dice: Dice): FieldValue => {
   switch (field.kind) {
     case 'choice':
       return dice.of(field.choices)?.value ?? '';
@@ -124,9 +127,9 @@ const valueFor = (field: Field, dice: Dice): FieldValue => {
   }
 };
 
-/** Any field of the project; limits and the far ends of its range would soon leave no bridge, so it stays near. */
+/** Any field of the project, at any value that its row allows. */
 const anyField: Row = (project, dice) => {
-  const field = dice.of(allFields(project).filter(({ kind }) => kind !== 'text')) ?? null;
+  const field = dice.of(allFields(project)) ?? null;
   const value = field === null ? null : valueFor(field, dice);
   return (before) => setField(before, { field, value });
 };
@@ -158,6 +161,11 @@ export const COMMANDS: Readonly<Record<string, Row>> = {
     return (before) => setHand(before, hand);
   },
   setField: anyField,
+  mendDesign: (project, dice) => {
+    const { checks } = createAround(() => null)(project, createDerive()(project));
+    const mend = dice.of(checks.filter((check) => check.mend !== undefined))?.mend?.() ?? { set: [] };
+    return (before) => mendDesign(before, mend);
+  },
   addBrace: plain(addBrace),
   centrePlate: plain(centrePlate),
   swapSides: plain(swapSides),
@@ -341,21 +349,18 @@ export const COMMANDS: Readonly<Record<string, Row>> = {
   chooseSole: yesNo(chooseSole),
 };
 
-/** Files of commands that are parts of others, and the ones that run through other rows of the table. */
+/** Files that are parts of other commands, and run through their rows. */
 export const PARTS_OF_COMMANDS: readonly string[] = [
   'braceList',
   'editOutline',
   'freePlaces',
   'isSymmetric',
   'keepNodeAnchors',
-  'mendDesign',
   'moveOther',
   'movePin',
   'newPlaces',
   'numberCourses',
   'otherSideName',
-  'outlineLabel',
-  'partsInWords',
   'placeInFootprint',
   'plateUnderPins',
   'seatOutline',
@@ -364,3 +369,6 @@ export const PARTS_OF_COMMANDS: readonly string[] = [
   'withBody',
   'withRepair',
 ];
+
+/** Files that only make the words of a label. */
+export const LABEL_FILES: readonly string[] = ['outlineLabel', 'partsInWords'];

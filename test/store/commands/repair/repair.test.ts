@@ -43,6 +43,23 @@ const formerOf = ({ repair }: Project) => {
 const centresOf = (holes: readonly { readonly centre: { readonly x: number; readonly y: number } }[]) =>
   holes.map(({ centre }) => ({ x: expect.closeTo(centre.x, 6), y: expect.closeTo(centre.y, 6) }));
 
+// Found by the random runs: the tie block kept the dimensions of the belly, and its file could not be read again.
+describe('setField', () => {
+  it('brings the dimensions of a shape typed for the old bridge, and leaves the new bridge alone', () => {
+    const after = expectReversible(
+      'Old bridge shape: tie-block',
+      ({ setField }) => setField('repair.footprint.outline.shape', 'tie-block'),
+      repaired,
+    );
+    expect(after.repair?.footprint.outline).toMatchObject({
+      shape: 'tie-block',
+      parameters: { block: expect.any(Number) },
+    });
+    expect(after.repair?.footprint.outline).not.toHaveProperty('parameters.belly');
+    expect(after.bridge).toEqual(repaired.bridge);
+  });
+});
+
 describe('a bridge that was here before', () => {
   it('starts as the one drawn now, where it stands', () => {
     const after = done('Repair', (project) => chooseRepair(project, true));
