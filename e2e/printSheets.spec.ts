@@ -1,7 +1,15 @@
 import { readFile } from 'node:fs/promises';
-import { expect, test } from '@playwright/test';
+import { type Download, expect, type Page, test } from '@playwright/test';
 import { PDFDocument } from 'pdf-lib';
-import { openWorkbench } from './workbench';
+import { openMore, openWorkbench, type } from './workbench';
+
+const downloadBy = async (page: Page, button: string): Promise<Download> => {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: button, exact: true }).click(),
+  ]);
+  return download;
+};
 
 test('sheets are ticked, previewed with their count, left out with the reason, and downloaded as one PDF', async ({
   page,
@@ -15,10 +23,7 @@ test('sheets are ticked, previewed with their count, left out with the reason, a
   const caul = page.getByRole('checkbox', { name: 'Inside caul' });
   await caul.press('Space');
   await expect(caul).toHaveAccessibleDescription(/Not among the pages: .*brace/i);
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('button', { name: 'Download PDF', exact: true }).click(),
-  ]);
+  const download = await downloadBy(page, 'Download PDF');
   expect(download.suggestedFilename()).toBe('Wren 14 sheets.pdf');
   const made = await PDFDocument.load(await readFile(await download.path()));
   expect(made.getPageCount()).toBe(2);
@@ -27,4 +32,33 @@ test('sheets are ticked, previewed with their count, left out with the reason, a
   await expect(page.getByText('Choose a sheet to print.').first()).toBeVisible();
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await expect(page.getByRole('img', { name: /^Page 1 of 1/ })).toBeVisible();
+});
+
+test('papers of the maker are offered first, with the white that the printer wants, and kept for the next visit', async ({
+  page,
+}) => {
+  await openWorkbench(page);
+  await page.getByRole('tab', { name: 'Print' }).click();
+  const paper = page.getByRole('combobox', { name: 'Paper', exact: true });
+  await expect(paper.locator('optgroup').first().locator('option')).toHaveText(['A4', 'Letter']);
+  await openMore(page, 'Your papers and margins');
+  await page.getByRole('checkbox', { name: 'A3', exact: true }).press('Space');
+  await type(page, 'Name of another paper', 'Drawer card');
+  await expect(page.getByText('Expected both sides of the paper')).toBeVisible();
+  await page.getByRole('textbox', { name: 'Its short side' }).fill('9in');
+  await type(page, 'Its long side', '400');
+  await expect(paper.locator('optgroup').first().locator('option')).toHaveText(['A4', 'Letter', 'A3', 'Drawer card']);
+  await paper.selectOption({ label: 'Drawer card' });
+  await type(page, 'White at every edge', '12');
+  const made = await PDFDocument.load(await readFile(await (await downloadBy(page, 'Download PDF')).path()));
+  const { width, height } = made.getPage(0).getSize();
+  // 9 in are 648 points; 400 mm are 400 · 72 / 25.4 = 1133.858 points.
+  expect(width).toBeCloseTo(648, 3);
+  expect(height).toBeCloseTo(1133.858, 3);
+  await page.reload();
+  await expect(page.getByRole('combobox', { name: 'Paper', exact: true })).toHaveValue('own-1');
+  await openMore(page, 'Your papers and margins');
+  await expect(page.getByRole('textbox', { name: 'White at every edge' })).toHaveValue('12.0');
+  await page.getByRole('button', { name: 'Remove Drawer card' }).click();
+  await expect(page.getByRole('combobox', { name: 'Paper', exact: true })).toHaveValue('a4');
 });

@@ -1,3 +1,4 @@
+import type { Item } from './drawing/types';
 import type { Path } from './geom/types';
 import type { SetbackSampling, SetbackSpread } from './intonation/monteCarloSetback';
 import type { Result } from './result';
@@ -85,11 +86,29 @@ export interface ImportJob {
   cancel(): void;
 }
 
+/** The instrument's drawing for a file of its own: mm, y down, hand applied. */
+export interface FileDrawing {
+  readonly title: string;
+  /** What it is and how its numbers are meant, in a sentence or two. */
+  readonly description: string;
+  readonly items: readonly Item[];
+}
+
+/** A kind of file that a drawing can be written to. */
+export type DrawingFormat =
+  | { readonly kind: 'svg' }
+  /** 2007 keeps curves as they are; R12, for older programs and machines, has arcs and lines in their place. */
+  | { readonly kind: 'dxf'; readonly version: '2007' | 'R12' }
+  /** dpi: pixels to an inch. */
+  | { readonly kind: 'png'; readonly dpi: number };
+
 /** The heavy work, off the main thread. */
 export interface Workshop {
   /** Gets ready for a PDF that is about to be asked for. */
   makeReady(): void;
   makePdf(sheet: SheetDocument): Promise<Result<PdfFile>>;
+  /** Writes a drawing to the bytes of a file. Codes: as checkItems, picture.tooLarge, fonts.missing, worker.failed. */
+  makeDrawing(drawing: FileDrawing, format: DrawingFormat): Promise<Result<Uint8Array>>;
   /** Samples the doubts of every string; progress runs from 0 to 1 over all of them. */
   sampleSetbacks(requests: readonly SetbackSampling[], onProgress: (share: number) => void): SamplingJob;
   /** Reads the outlines of an SVG or DXF file; ended with the code import.slow when it takes too long. */

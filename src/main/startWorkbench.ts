@@ -65,6 +65,7 @@ export const startServices = (): Services => {
     clock,
     newId,
     files: browserFiles(),
+    benchMemory: browserMemory('saddlemark-bench'),
     codec: async () => {
       const [{ encodeProject }, { decodeProject }] = await Promise.all([
         import('../persistence/encodeProject'),

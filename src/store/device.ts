@@ -1,4 +1,3 @@
-import { PAPERS } from '../core/sheets/papers';
 import type { LengthStyle } from '../core/units/formatLength';
 import type { Device } from './types';
 
@@ -7,8 +6,9 @@ const DEFAULT_DEVICE: Device = {
   millimetreDecimals: 1,
   inches: 64,
   station: 'measure',
-  paper: PAPERS[0]?.id ?? '',
+  paper: 'a4',
   dotsPerMm: 0,
+  print: {},
 };
 
 const ALLOWED: { readonly [Key in keyof Device]: readonly unknown[] } = {
@@ -16,8 +16,9 @@ const ALLOWED: { readonly [Key in keyof Device]: readonly unknown[] } = {
   millimetreDecimals: [1, 2],
   inches: [16, 32, 64, 'decimal'],
   station: ['measure', 'draw', 'print'],
-  paper: PAPERS.map(({ id }) => id),
+  paper: [],
   dotsPerMm: [],
+  print: [],
 };
 
 /** Device settings from kept text; whatever is missing or not allowed takes its default. */
@@ -30,6 +31,8 @@ export const readDevice = (text: string | null): Device => {
   }
   if (typeof kept !== 'object' || kept === null) return DEFAULT_DEVICE;
   const allowed = Object.entries(kept).filter(([key, value]) => {
+    if (key === 'paper') return typeof value === 'string';
+    if (key === 'print') return typeof value === 'object' && value !== null;
     if (key === 'dotsPerMm') return typeof value === 'number' && value > 1 && value < 60;
     const values = Object.hasOwn(ALLOWED, key) ? ALLOWED[key as keyof Device] : [];
     return values.includes(value);

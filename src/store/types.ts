@@ -16,10 +16,12 @@ export interface Device {
   /** A denominator, or 'decimal' for thousandths of an inch. */
   readonly inches: 16 | 32 | 64 | 'decimal';
   readonly station: Station;
-  /** Id of the paper in the printer. */
+  /** Id of the paper in the printer, which may be gone: see `paperOf`. */
   readonly paper: string;
   /** Dots of this glass to a true millimetre, by what the maker held to it; 0 while that was not done. */
   readonly dotsPerMm: number;
+  /** What was said of papers and printer, as it was kept: see `readPrintSettings`. */
+  readonly print: object;
 }
 
 /** What a press on the drawing does: chooses and moves parts, adds nodes to the outline, or picks what to measure between. */

@@ -4,6 +4,7 @@ import type { Clock, DrawingSurface, Files, NewId, Workshop } from '../core/port
 import type { Result } from '../core/result';
 import type { calmStore } from '../store/calmStore';
 import type { Store } from '../store/createStore';
+import type { DeviceMemory } from '../store/types';
 
 /** What the screen is handed at the start; heavy parts come when first asked for. */
 export interface Services {
@@ -17,6 +18,8 @@ export interface Services {
   readonly codec: () => Promise<{ encode(project: Project): string; decode(text: string): Result<Project> }>;
   readonly surface: () => Promise<DrawingSurface<HTMLElement>>;
   readonly workshop: () => Promise<Workshop>;
+  /** Keeps what belongs to this maker's bench and not to a project. */
+  readonly benchMemory: DeviceMemory;
 }
 
 export const ServicesContext = createContext<Services | null>(null);

@@ -2,6 +2,7 @@ import { type Remote, wrap } from 'comlink';
 import type { Workshop } from '../core/ports';
 import { fail } from '../core/result';
 import type { PdfWorker } from './pdfWorker';
+import { startDrawing } from './startDrawing';
 import { startImport } from './startImport';
 import { startSampling } from './startSampling';
 import { whenBroken } from './whenBroken';
@@ -31,6 +32,7 @@ export function createWorkshop(fontBase: string): Workshop {
         return fail('', 'worker.failed', `The PDF could not be made (${reason}). Reload the page and try again.`);
       }
     },
+    makeDrawing: (drawing, format) => startDrawing(drawing, format, fontBase),
     sampleSetbacks: startSampling,
     readOutlines: startImport,
   };

@@ -52,6 +52,7 @@ export const neighbours: Readonly<Record<string, readonly string[]>> = {
 export const packages: Readonly<Record<string, { readonly in: readonly string[]; readonly oneFileIn?: string }>> = {
   'clipper2-ts': { in: ['core/geom'] },
   comlink: { in: ['workers', 'main.tsx'] },
+  'dxf-writer': { in: ['exporters/dxf'] },
   jspdf: { in: ['exporters/pdf'] },
   paper: { in: ['canvas'] },
   react: { in: ['ui', 'main.tsx'] },

@@ -12,6 +12,7 @@ const readers = [
   { command: '/usr/bin/python3', version: '-cimport shapely', package: 'python3-shapely' },
   { command: '/usr/bin/python3', version: '-cimport ezdxf', package: 'python3-ezdxf' },
   { command: '/usr/bin/python3', version: '-cimport scipy', package: 'python3-scipy' },
+  { command: '/usr/bin/python3', version: '-cimport cv2', package: 'python3-opencv' },
 ];
 
 const missing = () =>

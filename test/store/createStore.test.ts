@@ -127,7 +127,7 @@ describe('device settings', () => {
   it('are kept, are no step, and leave the project alone', () => {
     const { store, kept } = startStore();
     const { project } = store.getState();
-    store.actions.setDevice({ units: 'in', paper: 'letter', dotsPerMm: 7.5 });
+    store.actions.setDevice({ units: 'in', paper: 'letter', dotsPerMm: 7.5, print: { margin: 8 } });
     expect(store.getState().project).toBe(project);
     expect(store.getState().history.past).toEqual([]);
     expect(startStore(kept()).store.getState().device).toEqual(store.getState().device);
@@ -137,7 +137,10 @@ describe('device settings', () => {
     ['nothing', null],
     ['no JSON', '{'],
     ['null', 'null'],
-    ['values that are not allowed', '{"units":"furlong","millimetreDecimals":9,"station":"record","paper":"a0"}'],
+    [
+      'values that are not allowed',
+      '{"units":"furlong","millimetreDecimals":9,"station":"record","paper":4,"print":"a0"}',
+    ],
     ['a glass that cannot be', '{"dotsPerMm":"7"}'],
     ['a glass of no dots', '{"dotsPerMm":0.5}'],
     ['keys of another kind', '{"__proto__":{"units":"in"},"toString":1}'],

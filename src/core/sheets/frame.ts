@@ -2,6 +2,8 @@
 export interface Frame {
   readonly width: number;
   readonly height: number;
+  /** White at every edge. */
+  readonly margin: number;
   /** Box for the drawing, tables and square. */
   readonly left: number;
   readonly top: number;
@@ -16,11 +18,13 @@ const LEFT_STRIP = 10;
 /** Strip at the foot for the long line across the page, its figures and the cautions. */
 const FOOT_STRIP = 20;
 
-export const frameOf = (width: number, height: number): Frame => ({
+/** margin: white at every edge, mm. */
+export const frameOf = (width: number, height: number, margin: number = PAGE_MARGIN): Frame => ({
   width,
   height,
-  left: PAGE_MARGIN + LEFT_STRIP,
-  top: PAGE_MARGIN,
-  right: width - PAGE_MARGIN,
-  bottom: height - PAGE_MARGIN - FOOT_STRIP,
+  margin,
+  left: margin + LEFT_STRIP,
+  top: margin,
+  right: width - margin,
+  bottom: height - margin - FOOT_STRIP,
 });

@@ -20,12 +20,9 @@ const named = (part: SheetPart, x: number, y: number): readonly Item[] => [
   ...part.items.map((item) => moveItem(item, { x, y: y + NAME_HEIGHT })),
 ];
 
-/** The first part that no page of this frame can hold; null when there is none. */
-export const tooLarge = (parts: readonly SheetPart[], frame: Frame): SheetPart | null =>
-  parts.find(
-    ({ width, height }) =>
-      width > frame.right - frame.left || height + NAME_HEIGHT > frame.bottom - frame.top - PAGE_HEAD,
-  ) ?? null;
+/** Whether a page of this frame cannot hold the part whole. */
+export const tooLarge = ({ width, height }: SheetPart, frame: Frame): boolean =>
+  width > frame.right - frame.left || height + NAME_HEIGHT > frame.bottom - frame.top - PAGE_HEAD;
 
 /**
  * Parts on pages of one frame, in their order: side by side while they fit, in rows, then on the next page. Every part lies

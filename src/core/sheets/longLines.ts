@@ -1,7 +1,7 @@
 import type { Item } from '../drawing/types';
 import type { Point } from '../geom/types';
 import { formatLength } from '../units/formatLength';
-import { type Frame, PAGE_MARGIN } from './frame';
+import type { Frame } from './frame';
 import { sheetLine, sheetText } from './sheetItems';
 
 type Unit = 'mm' | 'in';
@@ -59,7 +59,7 @@ const graduated = (
 export const longLines = (frame: Frame, unit: Unit): readonly Item[] => {
   const { across, along } = longLineLengths(frame, unit);
   const footY = frame.bottom + 10.4;
-  const leftX = PAGE_MARGIN + 4.6;
+  const leftX = frame.margin + 4.6;
   const named = (mm: number): string =>
     formatLength(mm, unit === 'mm' ? { unit, decimals: 1 } : { unit, denominator: 8 });
   const sign = unit === 'mm' ? 'mm' : 'in';

@@ -5,7 +5,7 @@ import type { Frame } from './frame';
 import { placementTable, placementTableHeight } from './placementTable';
 import { squaringTable, squaringTableHeight } from './squaringTable';
 import type { TemplateContent } from './templateContent';
-import { TITLE_BLOCK_HEIGHT, titleBlock } from './titleBlock';
+import { titleBlock, titleBlockHeight } from './titleBlock';
 
 /** White between blocks of the page, mm. The note under the scissors line stands in the first of it. */
 export const REFERENCE_GAP = 6;
@@ -33,7 +33,7 @@ const title = (content: TemplateContent, x: number, y: number, width: number, sh
     width,
     content.project,
     content.scale,
-    { kind: KIND, ...sheet, date: content.date },
+    { kind: KIND, ...sheet, date: content.date, correction: content.correction },
     content.style,
   );
 
@@ -54,7 +54,8 @@ export const referenceBlock = (content: TemplateContent, width: number): Block |
   const x2 = side + REFERENCE_GAP;
   const column = width - x2;
   if (column < NARROWEST) return null;
-  const tables = placementTableHeight(content.placement) + GAP + BEFORE_GLUE_HEIGHT + GAP + TITLE_BLOCK_HEIGHT;
+  const tables =
+    placementTableHeight(content.placement) + GAP + BEFORE_GLUE_HEIGHT + GAP + titleBlockHeight(content.correction);
   const height = Math.max(side, tables);
   return {
     height,
@@ -65,7 +66,7 @@ export const referenceBlock = (content: TemplateContent, width: number): Block |
         ...squaring(content, x + 5, y + height - side + 45, side - 10),
         ...places(content, x + x2, y, column),
         ...beforeGlue({ x: x + x2, y: glueY }),
-        ...title(content, x + x2, y + height - TITLE_BLOCK_HEIGHT, column, sheet),
+        ...title(content, x + x2, y + height - titleBlockHeight(content.correction), column, sheet),
       ];
     },
   };
@@ -76,13 +77,23 @@ export const bottomRow = (content: TemplateContent, width: number): Block | null
   const columns = Math.floor((width + REFERENCE_GAP) / (NARROWEST + REFERENCE_GAP));
   if (columns < 3) return null;
   const column = (width - 2 * REFERENCE_GAP) / 3;
-  const height = Math.max(placementTableHeight(content.placement), BEFORE_GLUE_HEIGHT, TITLE_BLOCK_HEIGHT);
+  const height = Math.max(
+    placementTableHeight(content.placement),
+    BEFORE_GLUE_HEIGHT,
+    titleBlockHeight(content.correction),
+  );
   return {
     height,
     at: (x, y, sheet) => [
       ...places(content, x, y, column),
       ...beforeGlue({ x: x + column + REFERENCE_GAP, y }),
-      ...title(content, x + 2 * (column + REFERENCE_GAP), y + height - TITLE_BLOCK_HEIGHT, column, sheet),
+      ...title(
+        content,
+        x + 2 * (column + REFERENCE_GAP),
+        y + height - titleBlockHeight(content.correction),
+        column,
+        sheet,
+      ),
     ],
   };
 };

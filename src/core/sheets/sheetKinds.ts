@@ -11,6 +11,7 @@ import { soleProfile } from './parts/soleProfile';
 import { spacingRule } from './parts/spacingRule';
 import type { SheetKind } from './parts/types';
 import { windowSheet } from './parts/windowSheet';
+import { worksheet } from './parts/worksheet';
 
 /** The sheet that comes before all others and has pages of its own. */
 export const TAPE_DOWN = {
@@ -21,6 +22,7 @@ export const TAPE_DOWN = {
 
 /** Every other sheet, in the order of the work. */
 export const SHEET_KINDS: readonly SheetKind[] = [
+  worksheet,
   heightCard,
   soleProfile,
   octaveStick,

@@ -1,12 +1,14 @@
 import type { Derived } from '../derive/types';
 import type { Project } from '../document/types';
-import { fail, failed, ok, type Result } from '../result';
+import { fail, failed, type Result } from '../result';
 import type { LengthStyle } from '../units/formatLength';
 import { showLength } from '../units/showLength';
 import { squareSide } from './calibrationSquare';
+import { correctedFor } from './correctedFor';
 import { type Frame, frameOf } from './frame';
 import { longLines } from './longLines';
-import { LARGER_PAPERS, PAPERS } from './papers';
+import { papersThatDo } from './papers';
+import { correctionBy, type PrinterProfile } from './proof/printerProfile';
 import { bottomRow, REFERENCE_GAP, referenceBlock, squarePage } from './referenceBlock';
 import { scissorsLines, type TapedPart, tapedPart } from './tapedPart';
 import type { TemplateContent } from './templateContent';
@@ -17,12 +19,16 @@ export interface TemplateOptions {
   readonly style: LengthStyle;
   /** ISO date of issue. */
   readonly date: string;
+  /** The printer that the pages are corrected for; without one they are not. */
+  readonly profile?: PrinterProfile | null;
 }
+
+type Content = Omit<TemplateContent, 'correction'>;
 
 /** Papers as they can lie under the print: upright and on their side. */
 export const framesOf = (paper: Paper): readonly Frame[] => [
-  frameOf(paper.width, paper.height),
-  frameOf(paper.height, paper.width),
+  frameOf(paper.width, paper.height, paper.margin),
+  frameOf(paper.height, paper.width, paper.margin),
 ];
 
 const roomOf = (frame: Frame): { readonly width: number; readonly height: number } => ({
@@ -78,10 +84,21 @@ const twoPages: Fill = (frame, taped, content, more) => {
 
 const FILLS: readonly Fill[] = [onePage, twoPages];
 
-const layOut = (paper: Paper, taped: TapedPart, content: TemplateContent): readonly Page[] | null => {
+/** What is told on pages of this frame. */
+const toldOn = (frame: Frame, content: Content, profile: PrinterProfile | null): TemplateContent => ({
+  ...content,
+  correction: profile === null ? null : correctionBy(profile, frame),
+});
+
+const layOut = (
+  paper: Paper,
+  taped: TapedPart,
+  content: Content,
+  profile: PrinterProfile | null,
+): readonly Page[] | null => {
   for (const fill of FILLS)
     for (const frame of framesOf(paper)) {
-      const pages = fill(frame, taped, content, 0);
+      const pages = fill(frame, taped, toldOn(frame, content, profile), 0);
       if (pages !== null) return pages;
     }
   return null;
@@ -92,13 +109,13 @@ export const templatePages = (
   project: Project,
   derived: Derived,
   frame: Frame,
-  options: Pick<TemplateOptions, 'style' | 'date'>,
+  { style, date, profile = null }: Omit<TemplateOptions, 'paper'>,
   more: number,
 ): readonly Page[] | null => {
   const { placement, scale } = derived;
-  const taped = placement.ok && scale.ok ? tapedPart(project, derived, options.style) : null;
+  const taped = placement.ok && scale.ok ? tapedPart(project, derived, style) : null;
   if (taped === null || !placement.ok || !scale.ok) return null;
-  const content = { project, scale: scale.value, placement: placement.value, ...options };
+  const content = toldOn(frame, { project, scale: scale.value, placement: placement.value, style, date }, profile);
   for (const fill of FILLS) {
     const pages = fill(frame, taped, content, more);
     if (pages !== null) return pages;
@@ -113,29 +130,30 @@ const tooWide = (paper: Paper, taped: TapedPart): boolean =>
 /**
  * The tape-down template, true size: one page upright or on its side where everything fits, else the calibration square on
  * a second page. Fails with code sheet.large when the template is too wide or too long for every page
- * of this paper, saying which and naming papers that would do.
+ * of this paper, saying which and naming papers that would do; and as `correctPages`.
  */
 export const tapeDownTemplate = (
   project: Project,
   derived: Derived,
   options: TemplateOptions,
 ): Result<SheetDocument> => {
-  const { paper, style, date } = options;
+  const { paper, style, date, profile = null } = options;
   if (!derived.placement.ok || !derived.scale.ok) return failed(derived.issues);
   const taped = tapedPart(project, derived, style);
   if (taped === null) return failed(derived.issues);
   const content = { project, scale: derived.scale.value, placement: derived.placement.value, style, date };
-  const pages = layOut(paper, taped, content);
+  const pages = layOut(paper, taped, content, profile);
   if (pages === null) {
-    const wouldDo = [...PAPERS, ...LARGER_PAPERS].filter((each) => layOut(each, taped, content) !== null);
-    const names = wouldDo.map(({ name }) => name).join(', ');
+    const names = papersThatDo(
+      (each) => layOut({ ...paper, width: each.width, height: each.height }, taped, content, profile) !== null,
+    );
     return fail(
       'paper',
       'sheet.large',
       `This template is ${showLength(taped.width, style)} wide and ${showLength(taped.height, style)} long: too much for ${paper.name} by its ${tooWide(paper, taped) ? 'width' : 'length'}. ${names === '' ? 'None of the usual papers would do.' : `These papers would do: ${names}.`}`,
     );
   }
-  return ok({
+  return correctedFor(profile, {
     title: `${project.about.name}: tape-down template`,
     language: 'en',
     date,

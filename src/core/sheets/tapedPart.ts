@@ -6,7 +6,7 @@ import { moveItem } from '../drawing/moveItem';
 import type { Item } from '../drawing/types';
 import type { LengthStyle } from '../units/formatLength';
 import { showLength } from '../units/showLength';
-import { type Frame, PAGE_MARGIN } from './frame';
+import type { Frame } from './frame';
 import { sheetLine, sheetText } from './sheetItems';
 
 const PITCH = 4.4;
@@ -63,7 +63,7 @@ export const tapedPart = (project: Project, derived: Derived, style: LengthStyle
 
 /** Dotted lines along which the taped part is cut from the rest, and when. y: below the taped part. */
 export const scissorsLines = (frame: Frame, y: number): readonly Item[] => [
-  sheetLine('scissors-left', 'scissors', { x: frame.left - 1, y: PAGE_MARGIN }, { x: frame.left - 1, y }),
+  sheetLine('scissors-left', 'scissors', { x: frame.left - 1, y: frame.margin }, { x: frame.left - 1, y }),
   sheetLine('scissors-foot', 'scissors', { x: frame.left - 1, y }, { x: frame.right, y }),
   sheetText(
     'scissors-note',

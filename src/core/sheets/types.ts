@@ -1,11 +1,13 @@
 import type { Item } from '../drawing/types';
 
-/** A paper's size as it lies in the printer, portrait, mm. Source: ISO 216; US Letter 8.5 × 11 in. */
+/** A paper as it lies in the printer, upright, mm. */
 export interface Paper {
   readonly id: string;
   readonly name: string;
   readonly width: number;
   readonly height: number;
+  /** White at every edge, mm, where it is not the usual one. */
+  readonly margin?: number;
 }
 
 /** One page: its size as it is read (landscape pages are wider than tall) and its items in page mm, y down from the top left. */

@@ -1,4 +1,4 @@
-import { isBold, LINE_STYLES } from '../../core/drawing/lineStyles';
+import { isBold, LINE_STYLES, type LineStyle } from '../../core/drawing/lineStyles';
 import type { Item, PathItem, TextItem } from '../../core/drawing/types';
 import { pathToCubics } from '../../core/geom/pathToCubics';
 import type { Path, Point, Segment } from '../../core/geom/types';
@@ -27,16 +27,30 @@ export type PageOperation =
       readonly angle: number;
     };
 
-/** A display list as the steps that draw it. @throws RangeError when a path or a text's height is not valid */
+/**
+ * A display list as the steps that draw it; a pen is named only where it changes.
+ *
+ * @throws RangeError when a path or a text's height is not valid
+ */
 export function pageOperations(items: readonly Item[]): readonly PageOperation[] {
-  return items.flatMap((item) => (item.kind === 'path' ? pathOperations(item) : textOperations(item)));
+  const operations: PageOperation[] = [];
+  let held: LineStyle | undefined;
+  for (const item of items) {
+    if (item.kind === 'text') operations.push(...textOperations(item));
+    else {
+      const style = LINE_STYLES[item.role];
+      if (style.width !== held?.width || style.dash !== held.dash)
+        operations.push({ kind: 'pen', width: style.width, dash: style.dash });
+      held = style;
+      operations.push(...pathOperations(item, style));
+    }
+  }
+  return operations;
 }
 
-function pathOperations({ role, path }: PathItem): PageOperation[] {
-  const { width, dash, fill } = LINE_STYLES[role];
-  const outline = outlineOperations(pathToCubics(path));
+function pathOperations({ path }: PathItem, { fill }: LineStyle): readonly PageOperation[] {
   const filling: PageOperation[] = fill === null ? [] : [{ kind: 'fill', grey: fill }];
-  return [{ kind: 'pen', width, dash }, ...filling, ...outline, { kind: 'paint', filled: fill !== null }];
+  return [...filling, ...outlineOperations(pathToCubics(path)), { kind: 'paint', filled: fill !== null }];
 }
 
 function outlineOperations(path: Path): PageOperation[] {

@@ -4,6 +4,7 @@ import type { SheetDocument } from '../../core/sheets/types';
 import type { Cut } from '../../core/text/advanceWidth';
 import { fileIdentifier } from './fileIdentifier';
 import type { PageOperation } from './pageOperations';
+import { subsetTrueType } from './subsetTrueType';
 
 /** TrueType files of the printed font, one a cut. */
 export type PdfFonts = Readonly<Record<Cut, Uint8Array>>;
@@ -70,29 +71,27 @@ function describeFile(document: jsPDF, { title, language, date, fileKey }: Sheet
   });
 }
 
+/** Each cut that is used, with the characters that are printed in it. */
 function addFonts(document: jsPDF, operations: readonly PageOperation[], fonts: PdfFonts): void {
-  const cuts = new Set(operations.flatMap((operation) => (operation.kind === 'text' ? [operation.cut] : [])));
-  for (const cut of cuts) {
+  const printed: Record<Cut, string> = { regular: '', bold: '' };
+  for (const operation of operations) if (operation.kind === 'text') printed[operation.cut] += operation.text;
+  for (const cut of ['regular', 'bold'] as const) {
+    if (printed[cut] === '') continue;
     const file = `${FONT_NAMES[cut]}.ttf`;
-    document.addFileToVFS(file, binaryString(fonts[cut]));
+    document.addFileToVFS(file, binaryString(subsetTrueType(fonts[cut], printed[cut])));
     document.addFont(file, FONT_NAMES[cut], 'normal', undefined, 'Identity-H');
   }
 }
 
-/** Fonts as jsPDF takes them, one character a byte; kept, because a worker prints with the same two again and again. */
-const binaryStrings = new WeakMap<Uint8Array, string>();
-
 /** Bytes that become text in one call; more arguments than this are too many for some browsers. */
 const CHUNK = 0x2000;
 
+/** A font as jsPDF takes it, one character a byte. */
 function binaryString(bytes: Uint8Array): string {
-  const known = binaryStrings.get(bytes);
-  if (known !== undefined) return known;
   let text = '';
   for (let from = 0; from < bytes.length; from += CHUNK) {
     text += String.fromCharCode.apply(null, bytes.subarray(from, from + CHUNK) as unknown as number[]);
   }
-  binaryStrings.set(bytes, text);
   return text;
 }
 

@@ -13,7 +13,7 @@ export interface FileWork {
 }
 
 /** The file work on these services. While one piece of it runs, another is not begun. */
-export const fileWork = ({ store, clock, newId, files, codec, workshop }: Services): FileWork => {
+export const fileWork = ({ store, clock, newId, files, codec, workshop, benchMemory }: Services): FileWork => {
   let busy = false;
   const { actions, getState } = store;
   const told = (error: unknown): string => (error instanceof Error ? error.message : String(error));
@@ -42,9 +42,9 @@ export const fileWork = ({ store, clock, newId, files, codec, workshop }: Servic
   };
 
   const makePdf = async (): Promise<void> => {
-    const [{ makeSheet }, { makePdf: write }] = await Promise.all([import('../print/useSheet'), workshop()]);
+    const [{ benchNow, makeSheet }, { makePdf: write }] = await Promise.all([import('../print/useSheet'), workshop()]);
     const state = getState();
-    const sheet = makeSheet(state, clock.today());
+    const sheet = makeSheet(state, clock.today(), benchNow(benchMemory));
     const made = sheet.ok ? await write(sheet.value.document) : sheet;
     if (!made.ok) return actions.warn(`No PDF. ${made.issues.map(({ message }) => message).join(' ')}`);
     const alone = state.project.sheets.chosen.join() === 'tape-down';

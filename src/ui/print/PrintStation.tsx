@@ -1,17 +1,17 @@
-import { PAPERS } from '../../core/sheets/papers';
 import { missingCharacters } from '../../core/text/missingCharacters';
 import { FieldGroup } from '../fields/FieldGroup';
-import { SelectRow } from '../fields/SelectRow';
-import { useServices } from '../services';
 import { useLengths } from '../useLengths';
 import { useStore } from '../useStore';
+import { FilesFields } from './files/FilesFields';
+import { PaperFields } from './PaperFields';
+import { PaperTruth } from './proof/PaperTruth';
+import { ProofFields } from './proof/ProofFields';
 import { SheetTicks } from './SheetTicks';
 import { useSheet } from './useSheet';
+import './print.css';
 
 /** The paper, what will be on it and how to print it true. */
 export function PrintStation() {
-  const { actions } = useServices().store;
-  const paper = useStore((state) => state.device.paper);
   const inches = useStore((state) => state.device.units === 'in');
   const sheet = useSheet();
   const { style } = useLengths();
@@ -20,12 +20,7 @@ export function PrintStation() {
     <div className="field-panel">
       <div className="field-groups">
         <FieldGroup title="Sheet">
-          <SelectRow
-            label="Paper"
-            value={paper}
-            choices={PAPERS.map(({ id, name }) => ({ value: id, label: name }))}
-            choose={(chosen) => actions.setDevice({ paper: chosen })}
-          />
+          <PaperFields />
           {sheet.ok ? (
             <p className="sheet-count">
               <strong>
@@ -65,6 +60,9 @@ export function PrintStation() {
             <li>Lay a steel rule on the square: {side} both ways, or do not use the sheet.</li>
           </ol>
         </FieldGroup>
+        <ProofFields sheet={sheet} />
+        <PaperTruth />
+        <FilesFields />
         <FieldGroup title="Before you drill">
           <ul className="plain">
             <li>

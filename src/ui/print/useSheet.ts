@@ -1,22 +1,35 @@
 import { useMemo } from 'react';
-import { fail, type Result } from '../../core/result';
+import type { Result } from '../../core/result';
 import { type MadeSheets, makeSheets } from '../../core/sheets/makeSheets';
-import { PAPERS } from '../../core/sheets/papers';
+import { paperOf, readPrintSettings } from '../../core/sheets/printSettings';
+import { benchOf } from '../../store/bench/benchOf';
+import { chosenFor } from '../../store/bench/createBench';
+import type { KeptBench } from '../../store/bench/readBench';
 import { lengthStyle } from '../../store/device';
-import type { AppState } from '../../store/types';
+import type { AppState, DeviceMemory } from '../../store/types';
 import { useServices } from '../services';
 import { useStore } from '../useStore';
+import { useBench, useBenchState } from './proof/useBench';
 
 type Printed = Pick<AppState, 'project' | 'derived' | 'areas' | 'around' | 'device'>;
 
-/** The chosen sheets of what is in hand, for the paper in the printer. date: ISO, the day of issue. */
-export const makeSheet = ({ project, derived, areas, around, device }: Printed, date: string): Result<MadeSheets> => {
-  const paper = PAPERS.find(({ id }) => id === device.paper) ?? PAPERS[0];
-  if (paper === undefined) return fail('paper', 'paper.unknown', 'Choose a paper to print on.');
+/**
+ * The chosen sheets of what is in hand, for the paper in the printer, corrected by what the maker prints with. date: ISO, the
+ * day of issue.
+ */
+export const makeSheet = (
+  { project, derived, areas, around, device }: Printed,
+  date: string,
+  bench: KeptBench,
+): Result<MadeSheets> => {
+  const paper = paperOf(readPrintSettings(device.print), device.paper);
   const known = areas?.ok === true ? areas.value : null;
   const context = { project, derived, areas: known, around, style: lengthStyle(device), date };
-  return makeSheets(project.sheets.chosen, paper, context);
+  return makeSheets(project.sheets.chosen, paper, context, chosenFor(bench, paper.id));
 };
+
+/** What this maker's bench holds now. */
+export const benchNow = (memory: DeviceMemory): KeptBench => benchOf(memory).getState();
 
 /** The sheets, laid out anew when something on them changed. */
 export const useSheet = (): Result<MadeSheets> => {
@@ -26,9 +39,10 @@ export const useSheet = (): Result<MadeSheets> => {
   const areas = useStore((state) => state.areas);
   const around = useStore((state) => state.around);
   const device = useStore((state) => state.device);
+  const { profiles, chosen } = useBenchState(useBench());
   const date = clock.today();
   return useMemo(
-    () => makeSheet({ project, derived, areas, around, device }, date),
-    [project, derived, areas, around, device, date],
+    () => makeSheet({ project, derived, areas, around, device }, date, { profiles, chosen }),
+    [project, derived, areas, around, device, date, profiles, chosen],
   );
 };

@@ -13,6 +13,8 @@ const CAUSES: readonly Cause[] = [
   { ratio: 279.4 / 297, words: 'an A4 page was fitted to Letter paper' },
   { ratio: (210 - 2 * 4.2333) / 210, words: 'the page was shrunk to the printer’s margins' },
   { ratio: (279.4 - 12.7) / 297, words: 'an A4 page was fitted to Letter paper inside margins of a quarter inch' },
+  { ratio: 210 / 297, words: 'an A4 page that lies on its side was shrunk onto upright paper' },
+  { ratio: 215.9 / 279.4, words: 'a Letter page that lies on its side was shrunk onto upright paper' },
   { ratio: 90 / 96, words: 'a program took 90 dots to the inch for 96' },
   { ratio: 96 / 90, words: 'a program took 96 dots to the inch for 90' },
   { ratio: 72 / 96, words: 'a program took 72 dots to the inch for 96' },

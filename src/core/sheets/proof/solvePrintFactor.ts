@@ -1,4 +1,5 @@
 import { failed, type Issue, issue, ok, type Result } from '../../result';
+import { PLAUSIBLE } from './plausible';
 import { printCause } from './printCause';
 import type { PrintFactor, PrintReading, PrintVerdict } from './types';
 
@@ -10,8 +11,6 @@ const USUAL_PART = { x: 152.4, y: 38.1 } as const;
 const TRUE_AT_PART = 0.25;
 /** A paper stretches or a printer feeds wrong by less than this; a setting moves both ways by more. Common practice, no source. */
 const SETTING = 0.005;
-/** Outside of these the sheet is not the one that was drawn. */
-const PLAUSIBLE = { least: 0.9, most: 1.1 } as const;
 /** Departure from square, radians, that a bridge can bear: 0.15°, common practice, no source. */
 const SQUARE = (0.15 * Math.PI) / 180;
 /** Sigmas either way that hold two readings together in 95 of 100: normal deviate of 1.25 %, from memory. */

@@ -29,3 +29,13 @@ export interface PrintFactor {
   readonly sure: boolean;
   readonly hint: string | null;
 }
+
+/** What a page was multiplied by to print true on one printer, along the axes of the page. */
+export interface PrintCorrection {
+  readonly factorX: number;
+  readonly factorY: number;
+  /** Of the printer, as the maker calls it. */
+  readonly name: string;
+  /** ISO date of the reading that it rests on. */
+  readonly date: string;
+}

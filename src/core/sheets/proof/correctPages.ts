@@ -1,0 +1,63 @@
+import type { Item } from '../../drawing/types';
+import { pathToCubics } from '../../geom/pathToCubics';
+import type { Path, Point, Segment } from '../../geom/types';
+import { fail, ok, type Result } from '../../result';
+import { boundsOfItems } from '../parts/items/partOfItems';
+import type { Page, SheetDocument } from '../types';
+import type { PrintCorrection } from './types';
+
+/** Printers leave up to this much white, mm: common practice, no source. */
+const PRINTER_WHITE = 6.4;
+
+type Place = (point: Point) => Point;
+
+const placeSegment = (segment: Segment, place: Place): Segment => {
+  const to = place(segment.to);
+  switch (segment.kind) {
+    case 'line':
+      return { ...segment, to };
+    case 'arc':
+      return { ...segment, to, centre: place(segment.centre) };
+    case 'cubic':
+      return { ...segment, to, c1: place(segment.c1), c2: place(segment.c2) };
+  }
+};
+
+const placePath = (path: Path, place: Place): Path => ({
+  ...path,
+  start: place(path.start),
+  segments: path.segments.map((segment) => placeSegment(segment, place)),
+});
+
+/** Words keep their size; an arc stays an arc only where both axes grow alike. */
+const correctItem = (item: Item, { factorX, factorY }: PrintCorrection): Item => {
+  const place: Place = ({ x, y }) => ({ x: x * factorX, y: y * factorY });
+  if (item.kind === 'text') return { ...item, at: place(item.at) };
+  return { ...item, path: placePath(factorX === factorY ? item.path : pathToCubics(item.path), place) };
+};
+
+const withinPage = ({ width, height, items }: Page): boolean => {
+  if (items.length === 0) return true;
+  const { maxX, maxY } = boundsOfItems(items);
+  return maxX <= width - PRINTER_WHITE && maxY <= height - PRINTER_WHITE;
+};
+
+/**
+ * Pages multiplied about their top left corner, so that a printer that is off by the inverse prints them true. Sizes of
+ * pages stay. The words of a page, and what they say of its correction, are whoever's who lays it. Code: correction.large
+ * (what is drawn would reach into the white that a printer leaves).
+ */
+export const correctPages = (document: SheetDocument, correction: PrintCorrection): Result<SheetDocument> => {
+  const pages = document.pages.map((page) => ({
+    ...page,
+    items: page.items.map((item) => correctItem(item, correction)),
+  }));
+  const shown = `${correction.factorX.toFixed(4)} × ${correction.factorY.toFixed(4)}`;
+  if (!pages.every(withinPage))
+    return fail(
+      'correction',
+      'correction.large',
+      `Corrected by ${shown}, these sheets would reach into the white that a printer leaves at the edges. Set the print dialog right first, or choose a larger paper.`,
+    );
+  return ok({ ...document, fileKey: `${document.fileKey} ${shown}`, pages });
+};

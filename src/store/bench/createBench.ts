@@ -1,0 +1,115 @@
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import { fail, ok, type Result } from '../../core/result';
+import type { PrinterProfile } from '../../core/sheets/proof/printerProfile';
+import { USUAL_RULE } from '../../core/sheets/proof/readingRules';
+import type { DeviceMemory } from '../types';
+import { type KeptBench, LONGEST_PRINTER_NAME, MOST_PROFILES, readBench } from './readBench';
+
+/** A length as it was typed, and what it means, mm. */
+export interface TypedLength {
+  readonly text: string;
+  readonly mm: number;
+  readonly unit: 'mm' | 'in';
+}
+
+export type ReadingName = 'across' | 'along' | 'down' | 'up';
+
+/** What was read on the print in hand: for this visit only. */
+export interface ProofSession {
+  readonly lengths: { readonly [Name in ReadingName]: TypedLength | null };
+  /** Id of a reading rule, or 'own'. */
+  readonly rule: string;
+  /** Doubt of one reading with a rule of one's own, mm. */
+  readonly ownSigma: number;
+  /** Id of the profile that the print in hand carries, as it says on it; '' for none, null: the one that is printed with. */
+  readonly carried: string | null;
+}
+
+export interface BenchState extends KeptBench {
+  readonly proof: ProofSession;
+}
+
+/** What belongs to this maker's bench and not to a project. */
+export interface Bench extends Pick<StoreApi<BenchState>, 'getState' | 'subscribe'> {
+  /** In place of the one for the same printer and paper, if there is one. Codes: profile.name, profile.many. */
+  keep(profile: PrinterProfile): Result<PrinterProfile>;
+  /** Code: profile.name. */
+  rename(id: string, printer: string): Result<string>;
+  remove(id: string): void;
+  /** What to print with from now on; null for no correction. */
+  choose(id: string | null): void;
+  setProof(change: Partial<ProofSession>): void;
+}
+
+const NOTHING_READ: ProofSession = {
+  lengths: { across: null, along: null, down: null, up: null },
+  rule: USUAL_RULE,
+  ownSigma: 0.1,
+  carried: null,
+};
+
+const nameOf = (typed: string): Result<string> => {
+  const printer = typed.trim();
+  if (printer === '' || printer.length > LONGEST_PRINTER_NAME)
+    return fail(
+      'printer',
+      'profile.name',
+      `Expected a name of 1 to ${LONGEST_PRINTER_NAME} characters for the printer.`,
+    );
+  return ok(printer);
+};
+
+const sameName = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
+
+/** The profile to print on this paper by; null when none is chosen, or it belongs to another paper. */
+export const chosenFor = ({ profiles, chosen }: KeptBench, paper: string): PrinterProfile | null =>
+  profiles.find((each) => each.id === chosen && each.paper === paper) ?? null;
+
+/** A bench with the profiles that this device kept. */
+export const createBench = (memory: DeviceMemory): Bench => {
+  const { getState, setState, subscribe } = createStore<BenchState>(() => ({
+    ...readBench(memory.read()),
+    proof: NOTHING_READ,
+  }));
+  const setKept = (change: Partial<KeptBench>): void => {
+    setState(change);
+    const { profiles, chosen } = getState();
+    memory.write(JSON.stringify({ profiles, chosen }));
+  };
+  return {
+    getState,
+    subscribe,
+    keep: (profile) => {
+      const printer = nameOf(profile.printer);
+      if (!printer.ok) return printer;
+      const { profiles } = getState();
+      const before = profiles.find((each) => each.paper === profile.paper && sameName(each.printer, printer.value));
+      if (before === undefined && profiles.length >= MOST_PROFILES)
+        return fail('printer', 'profile.many', `There are ${MOST_PROFILES} printers already: delete one first.`);
+      const kept = { ...profile, id: before?.id ?? profile.id, printer: printer.value };
+      setKept({ profiles: [...profiles.filter(({ id }) => id !== kept.id), kept] });
+      return ok(kept);
+    },
+    rename: (id, typed) => {
+      const printer = nameOf(typed);
+      if (!printer.ok) return printer;
+      const { profiles } = getState();
+      const paper = profiles.find((each) => each.id === id)?.paper;
+      if (profiles.some((each) => each.id !== id && each.paper === paper && sameName(each.printer, printer.value)))
+        return fail(
+          'printer',
+          'profile.name',
+          `There is a ${printer.value} for this paper already: choose another name.`,
+        );
+      setKept({ profiles: profiles.map((each) => (each.id === id ? { ...each, printer: printer.value } : each)) });
+      return printer;
+    },
+    remove: (removed) => {
+      const { profiles, chosen, proof } = getState();
+      setKept({ profiles: profiles.filter(({ id }) => id !== removed), chosen: chosen === removed ? null : chosen });
+      if (proof.carried === removed) setState({ proof: { ...proof, carried: null } });
+    },
+    choose: (chosen) => setKept({ chosen }),
+    setProof: (change) => setState(({ proof }) => ({ proof: { ...proof, ...change } })),
+  };
+};
