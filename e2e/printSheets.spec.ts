@@ -62,3 +62,49 @@ test('papers of the maker are offered first, with the white that the printer wan
   await page.getByRole('button', { name: 'Remove Drawer card' }).click();
   await expect(page.getByRole('combobox', { name: 'Paper', exact: true })).toHaveValue('a4');
 });
+
+test('a set of both hands at several scales, with a model from a file, is one PDF with contents, or a zip', async ({
+  page,
+}) => {
+  await openWorkbench(page);
+  await page.getByRole('tab', { name: 'Print' }).click();
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save', exact: true }).click(),
+  ]);
+  const bytes = await readFile(await saved.path());
+  await page.getByLabel('Add models from files').setInputFiles([
+    { name: 'again.json', mimeType: 'application/json', buffer: bytes },
+    { name: 'other.json', mimeType: 'application/json', buffer: Buffer.from('{}') },
+  ]);
+  await expect(page.getByText(/Not added. other.json/)).toBeVisible();
+  await expect(page.getByRole('list', { name: 'Models of the set' }).getByRole('listitem')).toHaveCount(2);
+  await page.getByRole('radio', { name: 'Both hands' }).check();
+  await type(page, 'Scale lengths', '645; long');
+  await expect(page.getByText('“long” is no length.')).toBeVisible();
+  await type(page, 'Scale lengths', '645; 25 1/2in');
+  await expect(page.getByText('8 instruments.')).toBeVisible();
+  const pdf = await downloadBy(page, 'Download set');
+  expect(pdf.suggestedFilename()).toBe('Wren 14 set.pdf');
+  const made = await PDFDocument.load(await readFile(await pdf.path()));
+  expect(made.getPageCount()).toBe(9);
+  await page.getByRole('combobox', { name: 'Made as' }).selectOption({ label: 'A zip of one PDF each' });
+  const zip = await downloadBy(page, 'Download set');
+  expect(zip.suggestedFilename()).toBe('Wren 14 set.zip');
+  const text = (await readFile(await zip.path())).toString('latin1');
+  expect(text.match(/%PDF-/g)).toHaveLength(8);
+  expect(text).toContain('Wren 14, 647.7 mm, left hand.pdf');
+});
+
+test('a large set tells how far it is and can be cancelled', async ({ page }) => {
+  await openWorkbench(page);
+  await page.getByRole('tab', { name: 'Print' }).click();
+  const scales = Array.from({ length: 200 }, (_, index) => String(500 + index)).join('; ');
+  await page.getByRole('radio', { name: 'Both hands' }).check();
+  await type(page, 'Scale lengths', scales);
+  await page.getByRole('button', { name: 'Download set' }).click();
+  await expect(page.getByRole('progressbar', { name: 'Making the set' })).toBeVisible();
+  await page.getByRole('button', { name: 'Cancel', exact: true }).click();
+  await expect(page.getByText('The set was cancelled.')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Download set' })).toBeVisible();
+});

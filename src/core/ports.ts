@@ -2,7 +2,10 @@ import type { Item } from './drawing/types';
 import type { Path } from './geom/types';
 import type { SetbackSampling, SetbackSpread } from './intonation/monteCarloSetback';
 import type { Result } from './result';
+import type { SetMember } from './sheets/sets/expandSet';
+import type { LeftOut, SetPrint } from './sheets/sets/laySet';
 import type { SheetDocument } from './sheets/types';
+import type { LengthStyle } from './units/formatLength';
 
 /** The day and time, handed in so that core and tests never read a clock themselves. */
 export interface Clock {
@@ -102,6 +105,29 @@ export type DrawingFormat =
   /** dpi: pixels to an inch. */
   | { readonly kind: 'png'; readonly dpi: number };
 
+/** A set to be made: many instruments, one choice of sheets. */
+export interface SetJob extends Omit<SetPrint, 'shared'> {
+  readonly members: readonly SetMember[];
+  /** pdf: one file with contents. shared: one file whose small sheets share pages. zip: a PDF for each instrument. */
+  readonly as: 'pdf' | 'shared' | 'zip';
+  readonly style: LengthStyle;
+  /** ISO date of issue. */
+  readonly date: string;
+}
+
+/** A set as a file, with what is not in it. */
+export interface SetFile extends PdfFile {
+  readonly left: readonly LeftOut[];
+}
+
+/** A set under way. */
+export interface SetRun {
+  /** Never settles once cancelled. */
+  readonly result: Promise<Result<SetFile>>;
+  /** Ends it at once. */
+  cancel(): void;
+}
+
 /** The heavy work, off the main thread. */
 export interface Workshop {
   /** Gets ready for a PDF that is about to be asked for. */
@@ -109,6 +135,8 @@ export interface Workshop {
   makePdf(sheet: SheetDocument): Promise<Result<PdfFile>>;
   /** Writes a drawing to the bytes of a file. Codes: as checkItems, picture.tooLarge, fonts.missing, worker.failed. */
   makeDrawing(drawing: FileDrawing, format: DrawingFormat): Promise<Result<Uint8Array>>;
+  /** Makes the sheets of a set; progress runs from 0 to 1. Codes: those of `laySet`, set.empty, worker.failed. */
+  makeSet(job: SetJob, onProgress: (share: number) => void): SetRun;
   /** Samples the doubts of every string; progress runs from 0 to 1 over all of them. */
   sampleSetbacks(requests: readonly SetbackSampling[], onProgress: (share: number) => void): SamplingJob;
   /** Reads the outlines of an SVG or DXF file; ended with the code import.slow when it takes too long. */

@@ -5,6 +5,7 @@ import type { PdfWorker } from './pdfWorker';
 import { startDrawing } from './startDrawing';
 import { startImport } from './startImport';
 import { startSampling } from './startSampling';
+import { startSet } from './startSet';
 import { whenBroken } from './whenBroken';
 
 /**
@@ -33,6 +34,7 @@ export function createWorkshop(fontBase: string): Workshop {
       }
     },
     makeDrawing: (drawing, format) => startDrawing(drawing, format, fontBase),
+    makeSet: (job, onProgress) => startSet(job, onProgress, fontBase),
     sampleSetbacks: startSampling,
     readOutlines: startImport,
   };

@@ -19,6 +19,10 @@ const pdfWorker = {
     const file = makePdf(sheet, fonts);
     return file.ok ? transfer(file, [file.value.bytes.buffer]) : file;
   },
+  /** Does the same for another worker, which asks through this port. */
+  serve(port: MessagePort): void {
+    expose({ makePdf: pdfWorker.makePdf }, port);
+  },
 };
 
 /** What the worker offers to the page. */

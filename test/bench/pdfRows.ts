@@ -1,8 +1,12 @@
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
+import { expandSet } from '../../src/core/sheets/sets/expandSet';
 import type { SheetDocument } from '../../src/core/sheets/types';
 import { makePdf } from '../../src/exporters/pdf/makePdf';
+import { runSet } from '../../src/workers/runSet';
 import { FONTS } from '../exporters/pdf/handMadeSheet';
 import { unwrap } from '../exporters/pdf/unwrap';
 import { layTemplate } from '../readback/makeTemplate';
@@ -110,8 +114,62 @@ async function deviationRows(): Promise<readonly Row[]> {
   ];
 }
 
+const MOST_SET_MS = 5000;
+
+/** A hundred templates in one go: both hands at fifty scales. */
+async function setRows(): Promise<readonly Row[]> {
+  const [steel] = INSTRUMENTS;
+  if (steel === undefined) throw new Error('there is no instrument to draw');
+  const style = { unit: 'mm', decimals: 1 } as const;
+  const scales = Array.from({ length: 50 }, (_, index) => 600 + 2 * index);
+  const members = unwrap(expandSet({ models: [steel], hands: 'both', scales }, style));
+  const paper = { id: 'a4', name: 'A4', width: 210, height: 297 };
+  const job = { members, chosen: ['tape-down'], paper, profile: null, style, date: '2026-11-25' } as const;
+  const times: number[] = [];
+  for (const as of ['pdf', 'zip'] as const) {
+    const start = performance.now();
+    unwrap(
+      await runSet(
+        { ...job, as },
+        async (document) => makePdf(document, FONTS),
+        () => {},
+      ),
+    );
+    times.push(performance.now() - start);
+  }
+  return [row('set of 100 templates in Node, one PDF / zip', 'ms', times, [MOST_SET_MS, MOST_SET_MS])];
+}
+
+const EXPORTS = 300;
+const BYTES_IN_MB = 1e6;
+
+/** What is still held after many exports, beyond what was held after the first few. */
+function memoryRow(): Row {
+  const [steel] = INSTRUMENTS;
+  if (steel === undefined) throw new Error('there is no instrument to draw');
+  setFlagsFromString('--expose-gc');
+  const collect: unknown = runInNewContext('gc');
+  if (typeof collect !== 'function') throw new Error('expected Node to collect on request');
+  const held = (times: number): number => {
+    for (let time = 0; time < times; time += 1)
+      unwrap(makePdf(unwrap(layTemplate(steel, time % 2 === 0 ? 'a4' : 'letter', 'mm')), FONTS));
+    collect();
+    return process.memoryUsage().heapUsed / BYTES_IN_MB;
+  };
+  const before = held(EXPORTS / 10);
+  return row(
+    `memory held by ${EXPORTS} more exports`,
+    'MB',
+    [held(EXPORTS) - before],
+    [1],
+    'heap, collected before each',
+  );
+}
+
 /** What the PDF takes beside another program that makes one of the same drawing, and how true its lines are. */
 export const pdfRows = async (root: string): Promise<readonly Row[]> => [
   ...speedRows(root),
+  ...(await setRows()),
+  memoryRow(),
   ...(await deviationRows()),
 ];

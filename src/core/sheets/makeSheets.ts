@@ -1,22 +1,11 @@
-import { TEXT_HEIGHT } from '../drawing/textHeights';
-import type { Item } from '../drawing/types';
-import { fail, type Issue, issue, ok, type Result } from '../result';
-import { measureText } from '../text/measureText';
+import { fail, type Issue, ok, type Result } from '../result';
 import { showLength } from '../units/showLength';
 import { correctedFor } from './correctedFor';
-import { correctionWords } from './correctionWords';
-import { fittedText } from './fittedText';
-import type { Frame } from './frame';
-import { layParts, tooLarge } from './layParts';
-import { longLines } from './longLines';
+import { pagesOn, type Wanted, wantedOf } from './pagesOn';
 import { papersThatDo } from './papers';
 import type { SheetContext, SheetPart } from './parts/types';
-import { correctionBy, type PrinterProfile } from './proof/printerProfile';
-import type { PrintCorrection } from './proof/types';
-import { sheetText } from './sheetItems';
-import { SHEET_KINDS, TAPE_DOWN } from './sheetKinds';
-import { framesOf, tapeDownTemplate, templatePages } from './tapeDownTemplate';
-import { tilePages } from './tiles/tilePages';
+import type { PrinterProfile } from './proof/printerProfile';
+import { framesOf, tapeDownTemplate } from './tapeDownTemplate';
 import type { Page, Paper, SheetDocument } from './types';
 
 /** The pages, and why a sheet that was asked for is not among them; path: the sheet's id. */
@@ -24,74 +13,6 @@ export interface MadeSheets {
   readonly document: SheetDocument;
   readonly missing: readonly Issue[];
 }
-
-/** Small print. */
-const NOTE = [TEXT_HEIGHT.note, 'regular'] as const;
-/** At the right end of the head, for a map of tiles, mm. */
-const MAP_ROOM = 40;
-
-/** What a page of parts is of, after ISO 7200, in two lines over them. */
-const pageHead = (
-  { project, date }: SheetContext,
-  frame: Frame,
-  correction: PrintCorrection | null,
-  number: number,
-  of: number,
-): readonly Item[] => {
-  const width = frame.right - frame.left - MAP_ROOM;
-  const after = ` · ${project.instrument.hand} hand · sheet ${number} of ${of} · 1:1`;
-  const name = fittedText(project.about.name, width - measureText(after, TEXT_HEIGHT.note, 'regular'), ...NOTE);
-  return [
-    sheetText('head-1', 'note', { x: frame.left, y: frame.top + 2 }, `${name}${after}`),
-    sheetText(
-      'head-2',
-      'note',
-      { x: frame.left, y: frame.top + 6.2 },
-      fittedText(`${correctionWords(correction)} · ${date}, revision ${project.revision}`, width, ...NOTE),
-    ),
-  ];
-};
-
-interface Wanted {
-  readonly profile: PrinterProfile | null;
-  readonly template: boolean;
-  readonly parts: readonly SheetPart[];
-}
-
-/** The items of each page: parts that fit, then those that may be cut, in tiles; null when a part can be neither. */
-const laidOn = (frame: Frame, parts: readonly SheetPart[], unit: 'mm' | 'in'): readonly (readonly Item[])[] | null => {
-  const tiled = parts.filter((part) => tooLarge(part, frame)).map((part) => tilePages(part, frame, unit));
-  if (tiled.includes(null)) return null;
-  const whole = layParts(
-    parts.filter((part) => !tooLarge(part, frame)),
-    frame,
-  );
-  return [...whole, ...tiled.flatMap((pages) => pages ?? [])];
-};
-
-/** All pages on one frame; null when something does not fit it. */
-const pagesOn = (frame: Frame, { profile, template, parts }: Wanted, context: SheetContext): readonly Page[] | null => {
-  const laid = laidOn(frame, parts, context.style.unit);
-  if (laid === null) return null;
-  const first = template
-    ? templatePages(context.project, context.derived, frame, { ...context, profile }, laid.length)
-    : [];
-  if (first === null) return null;
-  const of = first.length + laid.length;
-  const correction = profile === null ? null : correctionBy(profile, frame);
-  const rest = laid.map(
-    (items, index): Page => ({
-      width: frame.width,
-      height: frame.height,
-      items: [
-        ...pageHead(context, frame, correction, first.length + index + 1, of),
-        ...items,
-        ...longLines(frame, context.style.unit),
-      ],
-    }),
-  );
-  return [...first, ...rest];
-};
 
 /** All pages on this paper, whichever way it lies: the way that takes fewer pages, upright when both take as many. */
 const pagesFor = (paper: Paper, wanted: Wanted, context: SheetContext): readonly Page[] | null => {
@@ -131,12 +52,8 @@ export const makeSheets = (
   profile: PrinterProfile | null = null,
 ): Result<MadeSheets> => {
   const { project, derived, style, date } = context;
-  const template = chosen.includes(TAPE_DOWN.id);
-  const made = SHEET_KINDS.filter(({ id }) => chosen.includes(id)).map((kind) => ({ kind, parts: kind.make(context) }));
-  const missing = made.flatMap(({ kind, parts }) =>
-    parts.ok ? [] : [issue(kind.id, parts.issues[0]?.code ?? '', parts.issues.map(({ message }) => message).join(' '))],
-  );
-  const wanted: Wanted = { profile, template, parts: made.flatMap(({ parts }) => (parts.ok ? parts.value : [])) };
+  const { wanted, missing } = wantedOf(chosen, context, profile);
+  const { template } = wanted;
   if (wanted.parts.length === 0) {
     if (!template) return fail('sheets', 'sheet.none', 'Choose a sheet to print.');
     const alone = tapeDownTemplate(project, derived, { paper, style, date, profile });

@@ -22,7 +22,11 @@ const SIDES = { least: 80, most: 5080 } as const;
 const LONGEST_NAME = 40;
 const MOST_PAPERS = 20;
 
-export const USUAL_PRINT_SETTINGS: PrintSettings = { margin: PAGE_MARGIN, owned: ['a4', 'letter'], own: [] };
+export const USUAL_PRINT_SETTINGS: PrintSettings = {
+  margin: PAGE_MARGIN,
+  owned: ['a4', 'letter'],
+  own: [],
+};
 
 const within = (value: unknown, { least, most }: { readonly least: number; readonly most: number }): value is number =>
   typeof value === 'number' && value >= least && value <= most;

@@ -47,6 +47,7 @@ export function writePdf(
     document.setLineJoin('round');
     for (const operation of operations) draw(document, operation);
   }
+  shortenWidths(document);
   return new Uint8Array(document.output('arraybuffer'));
 }
 
@@ -80,6 +81,31 @@ function addFonts(document: jsPDF, operations: readonly PageOperation[], fonts: 
     const file = `${FONT_NAMES[cut]}.ttf`;
     document.addFileToVFS(file, binaryString(subsetTrueType(fonts[cut], printed[cut])));
     document.addFont(file, FONT_NAMES[cut], 'normal', undefined, 'Identity-H');
+  }
+}
+
+/** Of an embedded font: glyph, its width in brackets, glyph, its width in brackets, in the order of their first use. */
+interface EmbeddedFont {
+  readonly metadata?: { readonly Unicode?: { readonly widths: (number | readonly number[])[] } };
+}
+
+/** Tells the widths of glyphs that follow one another as one row, as a PDF may: a fifth of the characters. */
+function shortenWidths(document: jsPDF): void {
+  for (const name of Object.keys(document.getFontList()).filter((each) => Object.values(FONT_NAMES).includes(each))) {
+    document.setFont(name, 'normal');
+    const widths = (document.getFont() as EmbeddedFont).metadata?.Unicode?.widths;
+    if (widths === undefined) continue;
+    const told = widths.flatMap((glyph, index): readonly (readonly [number, readonly number[]])[] => {
+      const width = widths[index + 1];
+      return typeof glyph === 'number' && Array.isArray(width) ? [[glyph, width]] : [];
+    });
+    const rows: [first: number, widths: number[]][] = [];
+    for (const [glyph, width] of told.sort(([one], [other]) => one - other)) {
+      const row = rows.at(-1);
+      if (row !== undefined && row[0] + row[1].length === glyph) row[1].push(...width);
+      else rows.push([glyph, [...width]]);
+    }
+    widths.splice(0, widths.length, ...rows.flat());
   }
 }
 

@@ -96,7 +96,7 @@ function NewPaper({ settings, set }: OwnPapersProps) {
               inputMode={unit === '' ? 'text' : 'decimal'}
               style={unit === '' ? undefined : { paddingRight: '34px' }}
               value={typed[key]}
-              aria-describedby={wrong === null ? undefined : `${id}-wrong`}
+              aria-describedby={`${id}-wrong`}
               onChange={(event) => setTyped({ ...typed, [key]: event.target.value })}
             />
             {unit !== '' && (
@@ -107,11 +107,9 @@ function NewPaper({ settings, set }: OwnPapersProps) {
           </span>
         </div>
       ))}
-      {wrong !== null && (
-        <p id={`${id}-wrong`} role="alert" className="field-wrong">
-          {wrong}
-        </p>
-      )}
+      <p id={`${id}-wrong`} aria-live="polite" className={wrong === null ? undefined : 'field-wrong'}>
+        {wrong}
+      </p>
       <button type="submit">Add this paper</button>
     </form>
   );

@@ -7,6 +7,7 @@ import { PaperFields } from './PaperFields';
 import { PaperTruth } from './proof/PaperTruth';
 import { ProofFields } from './proof/ProofFields';
 import { SheetTicks } from './SheetTicks';
+import { SetFields } from './sets/SetFields';
 import { useSheet } from './useSheet';
 import './print.css';
 
@@ -40,6 +41,7 @@ export function PrintStation() {
           <NotPrintable />
         </FieldGroup>
         <SheetTicks missing={sheet.ok ? sheet.value.missing : []} />
+        <SetFields />
         <FieldGroup title="On the tape-down template">
           <ul className="plain">
             <li>The bridge at true size, with slot, pins and locating pins.</li>

@@ -1,5 +1,4 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { Project } from '../../../src/core/document/types';
 import { demoProject } from '../../../src/core/kinds/demo';
 import { KINDS } from '../../../src/core/kinds/kinds';
 import { makeSheets } from '../../../src/core/sheets/makeSheets';
@@ -8,16 +7,14 @@ import type { SheetContext } from '../../../src/core/sheets/parts/types';
 import { SHEET_KINDS, TAPE_DOWN } from '../../../src/core/sheets/sheetKinds';
 import type { Page } from '../../../src/core/sheets/types';
 import { makePdf } from '../../../src/exporters/pdf/makePdf';
-import { chooseBody } from '../../../src/store/commands/body/chooseBody';
-import { choosePlate } from '../../../src/store/commands/body/choosePlate';
-import { takeBracing } from '../../../src/store/commands/body/takeBracing';
-import { chooseSole } from '../../../src/store/commands/sole/chooseSole';
 import { FONTS } from '../../exporters/pdf/handMadeSheet';
 import { boxOfPath, boxOfText } from '../../readback/boxes';
 import { readWithPdfjs } from '../../readPdf/readWithPdfjs';
+import { readWithPdfLib } from '../../readPdf/readWithPdfLib';
 import { valueOf as answerOf } from '../document/valueOf';
 import { itemBox, overlap } from './itemBox';
 import { contextOf, INCH, MM } from './parts/partCase';
+import { wholeProject } from './wholeProject';
 
 const WHEN = '2026-01-01T00:00:00.000Z';
 const ALL = [TAPE_DOWN.id, ...SHEET_KINDS.map(({ id }) => id)];
@@ -27,23 +24,7 @@ const paperNamed = (id: string) => {
   return paper;
 };
 
-/** The same instrument with all that the sheets ask for: braces, plate, sole, and finish left under the rim. */
-const whole = (project: Project): Project => {
-  const id = project.strings.length < 6 ? 'ladder' : 'x-braced';
-  const steps: readonly ((before: Project) => Project)[] = [
-    (before) => answerOf(chooseBody(before, true)),
-    (before) => {
-      const braced = takeBracing(before, id);
-      return braced.ok ? braced.value : before;
-    },
-    (before) => answerOf(choosePlate(before, true)),
-    (before) => answerOf(chooseSole(before, true)),
-  ];
-  const made = steps.reduce((before, step) => step(before), project);
-  return { ...made, bridge: { ...made.bridge, rim: 0.8 } };
-};
-
-const demo = whole(demoProject('demo', WHEN));
+const demo = wholeProject(demoProject('demo', WHEN));
 
 /** Papers, page sizes by hand: A4 210 × 297, Letter 8.5 × 11 in. */
 const SIDES = { a4: [210, 297], letter: [215.9, 279.4] } as const;
@@ -59,7 +40,7 @@ describe('makeSheets', () => {
       ),
     ),
   )('every sheet of $name, $hand hand, on $paper lies within its page', async ({ kind, hand, paper }) => {
-    const made = whole(kind.make('k', WHEN));
+    const made = wholeProject(kind.make('k', WHEN));
     const project = { ...made, instrument: { ...made.instrument, hand } };
     const context = await contextOf(project, hand === 'left' ? INCH : MM);
     for (const chosen of ALL.map((id) => [id])) {
@@ -139,6 +120,41 @@ describe('all sheets of the demo, read back', () => {
       expect([width, height].map((side) => Math.round(side)).sort()).toEqual([210, 297]);
       for (const box of [...texts.map(boxOfText), ...paths.map(boxOfPath)])
         expect(Math.min(box.minX, box.minY, width - box.maxX, height - box.maxY)).toBeGreaterThan(6.4);
+    }
+  });
+});
+
+/** The sheets that fit this paper, all in one file. */
+const allThatFit = (context: SheetContext, paper: string) =>
+  answerOf(
+    makePdf(
+      pagesOf(
+        context,
+        ALL.filter((id) => makeSheets([id], paperNamed(paper), context).ok),
+        paper,
+      ).document,
+      FONTS,
+    ),
+  );
+
+/** Sides in points, 72 to the inch and 25.4 mm to that, by hand. */
+const POINTS = { a4: [595.275591, 841.889764], letter: [612, 792] } as const;
+
+// A number with an exponent is none to a PDF: ISO 32000-1, 7.3.3.
+describe.each(KINDS)('every sheet of $name as it stands in the file', (kind) => {
+  it.each(
+    (['right', 'left'] as const).flatMap((hand) => (['a4', 'letter'] as const).map((paper) => ({ hand, paper }))),
+  )('has exact page boxes and no exponent: $hand hand, $paper', async ({ hand, paper }) => {
+    const made = wholeProject(kind.make('k', WHEN));
+    const context = await contextOf({ ...made, instrument: { ...made.instrument, hand } });
+    const { pages } = await readWithPdfLib(allThatFit(context, paper).bytes);
+    expect(pages.length).toBeGreaterThan(3);
+    for (const { mediaBox, content } of pages) {
+      const sides = mediaBox.slice(2).sort((one, other) => one - other);
+      expect(sides).toEqual(POINTS[paper].map((side) => expect.closeTo(side, 4)));
+      const numbers = content.replace(/<[0-9a-f]*>/g, '');
+      expect(numbers.match(/\d[eE][+-]?\d/g)).toBeNull();
+      expect(numbers).not.toMatch(/NaN|Infinity|undefined/);
     }
   });
 });
