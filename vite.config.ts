@@ -67,6 +67,7 @@ export default defineConfig(({ mode }) => ({
     isolate: false,
     include: mode === 'readers' ? ['test/readers/**/*.test.ts'] : ['test/**/*.test.ts'],
     exclude: [...configDefaults.exclude, ...(mode === 'readers' ? [] : ['test/readers/**'])],
+    setupFiles: ['test/run/fixSeed.ts'],
     testTimeout: 30_000,
     hookTimeout: 30_000,
   },

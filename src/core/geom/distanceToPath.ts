@@ -1,7 +1,7 @@
 import { arcGeometry } from './arcGeometry';
 import { arcPassesAngle } from './arcPassesAngle';
-import { bernsteinRoots } from './bernsteinRoots';
 import { closedSegments } from './closedSegments';
+import { controlsDistance, cubicFeet } from './cubicFeet';
 import { cubicPoint } from './cubicPoint';
 import { between, distance, dot, subtract } from './points';
 import { requirePath } from './requirePath';
@@ -55,30 +55,6 @@ function arcDistance(point: Point, start: Point, arc: Arc): number {
   return facing ? Math.abs(distance(point, arc.centre) - geometry.radius) : Number.POSITIVE_INFINITY;
 }
 
-/** The distance to the upright box of a cubic's controls, which hold the curve between them: it is never nearer. */
-function controlsDistance(point: Point, start: Point, { c1, c2, to }: Cubic): number {
-  const x = beyond(point.x, Math.min(start.x, c1.x, c2.x, to.x), Math.max(start.x, c1.x, c2.x, to.x));
-  return Math.hypot(x, beyond(point.y, Math.min(start.y, c1.y, c2.y, to.y), Math.max(start.y, c1.y, c2.y, to.y)));
-}
-
-/** How far outside of a range a coordinate lies. */
-const beyond = (at: number, least: number, most: number): number => Math.max(0, least - at, at - most);
-
-/**
- * A nearest point inside the curve B(t) has (B − point)·B′ = 0: a polynomial of degree 5, formed in Bernstein
- * coefficients as the product of a cubic (controls seen from the point) and a quadratic (differences of controls).
- */
 function cubicDistance(point: Point, start: Point, cubic: Cubic): number {
-  const { c1, c2, to } = cubic;
-  const [p0, p1, p2, p3] = [subtract(start, point), subtract(c1, point), subtract(c2, point), subtract(to, point)];
-  const [d0, d1, d2] = [subtract(c1, start), subtract(c2, c1), subtract(to, c2)];
-  const roots = bernsteinRoots([
-    dot(p0, d0),
-    (2 * dot(p0, d1) + 3 * dot(p1, d0)) / 5,
-    (dot(p0, d2) + 6 * dot(p1, d1) + 3 * dot(p2, d0)) / 10,
-    (3 * dot(p1, d2) + 6 * dot(p2, d1) + dot(p3, d0)) / 10,
-    (3 * dot(p2, d2) + 2 * dot(p3, d1)) / 5,
-    dot(p3, d2),
-  ]);
-  return Math.min(...roots.map((t) => distance(point, cubicPoint(start, cubic, t))));
+  return Math.min(...cubicFeet(point, start, cubic).map((t) => distance(point, cubicPoint(start, cubic, t))));
 }

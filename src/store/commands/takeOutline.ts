@@ -7,7 +7,7 @@ import { signedArea } from '../../core/geom/signedArea';
 import type { Path } from '../../core/geom/types';
 import { validatePath } from '../../core/geom/validatePath';
 import { fail, ok, type Result } from '../../core/result';
-import { isSymmetric } from './isSymmetric';
+import { alikeByShape } from './alikeByShape';
 import { placeInFootprint } from './placeInFootprint';
 
 /**
@@ -27,7 +27,7 @@ export const takeOutline = (project: Project, path: Path): Result<Project> => {
   const start = started[0]?.start ?? seen.start;
   const placed = placeInFootprint({ start, segments: started.map(({ segment }) => segment), closed: true });
   // Alike on both sides by shape: node by node as well, so that edits can keep it so.
-  const alike = isSymmetric(placed) ? makeSymmetric(placed, 'treble') : null;
+  const alike = alikeByShape(placed) ? makeSymmetric(placed, 'treble') : null;
   const outline =
     alike?.ok === true
       ? { kind: 'drawn' as const, path: alike.value.path, symmetric: true }

@@ -354,7 +354,7 @@ export const PARTS_OF_COMMANDS: readonly string[] = [
   'braceList',
   'editOutline',
   'freePlaces',
-  'isSymmetric',
+  'alikeByShape',
   'keepNodeAnchors',
   'moveOther',
   'movePin',

@@ -1,10 +1,10 @@
 import { arcGeometry } from '../arcGeometry';
 import { arcPassesAngle } from '../arcPassesAngle';
-import { bernsteinRoots } from '../bernsteinRoots';
 import { closedSegments } from '../closedSegments';
+import { controlsDistance, cubicFeet } from '../cubicFeet';
 import { distance, dot, subtract } from '../points';
 import { segmentPoint } from '../snap/segmentPoint';
-import type { Arc, Cubic, Path, Point, Segment } from '../types';
+import type { Arc, Path, Point, Segment } from '../types';
 
 /** The place of a path that lies nearest to a point. */
 export interface NearestPlace {
@@ -44,7 +44,7 @@ function footsOf(point: Point, start: Point, segment: Segment): readonly number[
     case 'arc':
       return arcFoot(point, start, segment);
     case 'cubic':
-      return cubicFoots(point, start, segment);
+      return cubicFeet(point, start, segment);
   }
 }
 
@@ -61,25 +61,4 @@ function arcFoot(point: Point, start: Point, arc: Arc): readonly number[] {
   const full = 2 * Math.PI;
   const turn = (angle - geometry.startAngle) * Math.sign(geometry.sweep);
   return [(turn - full * Math.floor(turn / full)) / Math.abs(geometry.sweep)];
-}
-
-/** A cubic is never nearer than the upright box of its controls. */
-function controlsDistance(point: Point, start: Point, { c1, c2, to }: Cubic): number {
-  const beyond = (at: number, ...controls: number[]): number =>
-    Math.max(0, Math.min(...controls) - at, at - Math.max(...controls));
-  return Math.hypot(beyond(point.x, start.x, c1.x, c2.x, to.x), beyond(point.y, start.y, c1.y, c2.y, to.y));
-}
-
-/** (B − point)·B′ = 0 has degree 5; its Bernstein coefficients are those of a cubic times a quadratic. */
-function cubicFoots(point: Point, start: Point, { c1, c2, to }: Cubic): readonly number[] {
-  const [p0, p1, p2, p3] = [subtract(start, point), subtract(c1, point), subtract(c2, point), subtract(to, point)];
-  const [d0, d1, d2] = [subtract(c1, start), subtract(c2, c1), subtract(to, c2)];
-  return bernsteinRoots([
-    dot(p0, d0),
-    (2 * dot(p0, d1) + 3 * dot(p1, d0)) / 5,
-    (dot(p0, d2) + 6 * dot(p1, d1) + 3 * dot(p2, d0)) / 10,
-    (3 * dot(p1, d2) + 6 * dot(p2, d1) + dot(p3, d0)) / 10,
-    (3 * dot(p2, d2) + 2 * dot(p3, d1)) / 5,
-    dot(p3, d2),
-  ]);
 }

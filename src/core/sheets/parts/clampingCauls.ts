@@ -2,12 +2,13 @@ import { bodyLimit } from '../../checks/body/bodyLimits';
 import { handedItem } from '../../drawing/handed';
 import { pathBounds } from '../../geom/pathBounds';
 import { sagitta } from '../../height/sagitta';
-import { fail, ok, type Result } from '../../result';
+import { ok, type Result } from '../../result';
 import { showLength } from '../../units/showLength';
 import { clampPlan } from './caul/clampPlan';
 import { BETWEEN_CAULS, clampProfile, OVER_BRIDGE } from './caul/clampProfile';
 import { domeProfile } from './caul/domeProfile';
 import { partOfItems } from './items/partOfItems';
+import { wantSole } from './items/wantSole';
 import { withNotes } from './items/withNotes';
 import type { SheetContext, SheetKind, SheetPart } from './types';
 
@@ -25,12 +26,7 @@ const make = (context: SheetContext): Result<readonly SheetPart[]> => {
   if (!bridge.ok) return bridge;
   const { sole, thickness, locating } = project.bridge;
   const fit = around?.side.fit ?? null;
-  if (sole === null || fit === null)
-    return fail(
-      'bridge.sole',
-      'sheet.noSole',
-      'Nothing is said of the sole and wings. Expected the thickness of the wings and where they begin, entered at Draw.',
-    );
+  if (sole === null || fit === null) return wantSole();
   if (!fit.ok) return fit;
   const show = (mm: number): string => showLength(mm, style);
   const { hand } = project.instrument;

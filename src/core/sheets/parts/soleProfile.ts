@@ -7,9 +7,10 @@ import { sideLength } from '../../drawing/sideView/sideLength';
 import type { Item } from '../../drawing/types';
 import type { SoleFit } from '../../height/sole/soleTypes';
 import { soleWords } from '../../height/sole/soleWords';
-import { fail, failed, ok, type Result } from '../../result';
+import { failed, ok, type Result } from '../../result';
 import { showLength } from '../../units/showLength';
 import { partOfItems } from './items/partOfItems';
+import { wantSole } from './items/wantSole';
 import { withNotes } from './items/withNotes';
 import type { SheetContext, SheetKind, SheetPart } from './types';
 
@@ -44,12 +45,7 @@ const make = ({ project, derived, around, style }: SheetContext): Result<readonl
   if (!derived.slot.ok) return failed(derived.issues);
   const fit = around?.side.fit ?? null;
   const { sole } = bridge;
-  if (sole === null || fit === null)
-    return fail(
-      'bridge.sole',
-      'sheet.noSole',
-      'Nothing is said of the sole and wings. Expected the thickness of the wings and where they begin, entered at Draw.',
-    );
+  if (sole === null || fit === null) return wantSole();
   if (!fit.ok) return fit;
   const blank = around?.side.blank ?? null;
   const picture = sideLength(

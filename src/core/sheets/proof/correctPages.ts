@@ -1,6 +1,7 @@
 import type { Item } from '../../drawing/types';
 import { pathToCubics } from '../../geom/pathToCubics';
-import type { Path, Point, Segment } from '../../geom/types';
+import { placePath } from '../../geom/placePath';
+import type { Point } from '../../geom/types';
 import { fail, ok, type Result } from '../../result';
 import { boundsOfItems } from '../parts/items/partOfItems';
 import type { Page, SheetDocument } from '../types';
@@ -9,29 +10,9 @@ import type { PrintCorrection } from './types';
 /** Printers leave up to this much white, mm: common practice, no source. */
 const PRINTER_WHITE = 6.4;
 
-type Place = (point: Point) => Point;
-
-const placeSegment = (segment: Segment, place: Place): Segment => {
-  const to = place(segment.to);
-  switch (segment.kind) {
-    case 'line':
-      return { ...segment, to };
-    case 'arc':
-      return { ...segment, to, centre: place(segment.centre) };
-    case 'cubic':
-      return { ...segment, to, c1: place(segment.c1), c2: place(segment.c2) };
-  }
-};
-
-const placePath = (path: Path, place: Place): Path => ({
-  ...path,
-  start: place(path.start),
-  segments: path.segments.map((segment) => placeSegment(segment, place)),
-});
-
 /** Words keep their size; an arc stays an arc only where both axes grow alike. */
 const correctItem = (item: Item, { factorX, factorY }: PrintCorrection): Item => {
-  const place: Place = ({ x, y }) => ({ x: x * factorX, y: y * factorY });
+  const place = ({ x, y }: Point): Point => ({ x: x * factorX, y: y * factorY });
   if (item.kind === 'text') return { ...item, at: place(item.at) };
   return { ...item, path: placePath(factorX === factorY ? item.path : pathToCubics(item.path), place) };
 };

@@ -55,7 +55,7 @@ export function FilesFields() {
       />
       <FileRow
         name="DXF"
-        about="For CAD, router and laser: closed outlines, true arcs, cut edges on layers of their own. R12 is for older machines."
+        about="For CAD, router and laser: true arcs, outlines of lines and arcs closed, cut edges on layers of their own. R12 is for older machines."
         get={() => drawing({ kind: 'dxf', version })}
       >
         <SelectRow

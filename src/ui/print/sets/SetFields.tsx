@@ -70,8 +70,8 @@ export function SetFields() {
       <SelectRow label="Made as" value={as} choices={KINDS} choose={(chosen) => setAs(chosen as SetJob['as'])} />
       {members.ok ? (
         <p className="field-note">
-          {members.value.length} instruments. Each is named by model, scale and hand:{' '}
-          {as === 'zip' ? `${members.value[0]?.name}.pdf` : members.value[0]?.name}.
+          {members.value.length === 1 ? '1 instrument' : `${members.value.length} instruments`}. Each is named by model,
+          scale and hand: {as === 'zip' ? `${members.value[0]?.name}.pdf` : members.value[0]?.name}.
         </p>
       ) : (
         <p className="field-wrong">{members.issues[0]?.message}</p>

@@ -17,7 +17,7 @@ import { DRILLS_ASKED, HEIGHTS, SLOT, SOLE_CARD } from '../../../reference/cards
 import { steelProject, steelWith } from '../../document/steelProject';
 import { valueOf as answerOf, codesOf } from '../../document/valueOf';
 import { itemBox, overlap } from '../itemBox';
-import { boxIn, contextOf, INCH, itemOf, MM, middleOf, partNamed, proseOn } from './partCase';
+import { boxIn, contextOf, DOME_28_FT, INCH, itemOf, MM, middleOf, partNamed, proseOn } from './partCase';
 import { cellsOf } from './readCard';
 
 const SOLE: Sole = {
@@ -27,13 +27,7 @@ const SOLE: Sole = {
   sanding: 0,
   across: null,
   along: null,
-  top: {
-    from: 'radius',
-    across: 8534.4,
-    along: 8534.4,
-    gaps: { bassTip: 0, bassWing: 0, centre: 0, trebleWing: 0, trebleTip: 0 },
-    under: null,
-  },
+  top: DOME_28_FT,
 };
 
 const withBridge = (bridge: Partial<Bridge>, hand: Hand = 'right'): Project =>

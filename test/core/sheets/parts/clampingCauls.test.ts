@@ -8,7 +8,7 @@ import { CLAMP } from '../../../reference/glueSheets';
 import { steelProject, steelWith } from '../../document/steelProject';
 import { valueOf as answerOf, codesOf } from '../../document/valueOf';
 import { itemBox } from '../itemBox';
-import { boxIn, contextOf, itemOf, middleOf, partNamed, proseOn } from './partCase';
+import { boxIn, contextOf, DOME_28_FT, itemOf, middleOf, partNamed, proseOn } from './partCase';
 
 const soleWith = (changes: Partial<Sole> = {}): Sole => ({
   wing: { tip: 4, inner: 8, begin: 43 },
@@ -17,13 +17,7 @@ const soleWith = (changes: Partial<Sole> = {}): Sole => ({
   sanding: 0,
   across: null,
   along: null,
-  top: {
-    from: 'radius',
-    across: 8534.4,
-    along: 8534.4,
-    gaps: { bassTip: 0, bassWing: 0, centre: 0, trebleWing: 0, trebleTip: 0 },
-    under: null,
-  },
+  top: DOME_28_FT,
   ...changes,
 });
 

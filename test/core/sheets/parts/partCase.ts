@@ -1,6 +1,7 @@
 import { createAround } from '../../../../src/core/derive/createAround';
 import { createDerive } from '../../../../src/core/derive/createDerive';
 import { deriveAreas } from '../../../../src/core/derive/deriveAreas';
+import type { Sole } from '../../../../src/core/document/soleTypes';
 import type { Project } from '../../../../src/core/document/types';
 import type { Item } from '../../../../src/core/drawing/types';
 import type { Bounds } from '../../../../src/core/geom/types';
@@ -48,3 +49,12 @@ const wordsOn = (part: SheetPart): string =>
 export const proseOn = (part: SheetPart): string => wordsOn(part).replaceAll('\n', ' ');
 
 export const middleOf = ({ minX, maxX, minY, maxY }: Bounds) => ({ x: (minX + maxX) / 2, y: (minY + maxY) / 2 });
+
+/** A top of 28 ft, 8534.4 mm, told by its radius. */
+export const DOME_28_FT: Sole['top'] = {
+  from: 'radius',
+  across: 8534.4,
+  along: 8534.4,
+  gaps: { bassTip: 0, bassWing: 0, centre: 0, trebleWing: 0, trebleTip: 0 },
+  under: null,
+};
