@@ -22,7 +22,7 @@ interface Circle extends Point {
 const NOWHERE: Point = { x: Number.POSITIVE_INFINITY, y: Number.POSITIVE_INFINITY };
 
 /** Ends and corners of a line, and the middle of each of its curves, (p + 3·c1 + 3·c2 + q) / 8. */
-function marksOf({ start, segments, points }: Line): Point[] {
+export function marksOf({ start, segments, points }: Line): Point[] {
   const middles = segments.flatMap((segment, index) => {
     if (segment.kind !== 'cubic') return [];
     const from = points[index] ?? start;

@@ -1,8 +1,7 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { type Deviation, describeWorst, deviations } from '../readback/deviations';
 import { TEMPLATES } from '../reference/templates';
-import { readPopplerSvg } from './readPopplerSvg';
-import { runReader } from './runReader';
+import { popplerPage } from './popplerPage';
 import { temporaryFolder } from './temporaryFolder';
 
 /** cairo keeps lines in 1/256 pt, 1.4 µm: half a step each way is 1 µm aslant. mm. */
@@ -15,23 +14,7 @@ describe("poppler's vectors", () => {
 
   it.each(TEMPLATES)('have every mark of $instrument, $paper, $unit within 3 µm', (template) => {
     const file = templateFile(template);
-    const pages = template.pages.map((_, index) => {
-      const number = String(index + 1);
-      const options = [
-        '-svg',
-        '-noshrink',
-        '-nocenter',
-        '-paperw',
-        '1000',
-        '-paperh',
-        '1000',
-        '-f',
-        number,
-        '-l',
-        number,
-      ];
-      return readPopplerSvg(runReader('pdftocairo', [...options, file, '-']));
-    });
+    const pages = template.pages.map((_, index) => popplerPage(file, index + 1));
     const found = deviations(template, pages);
     all.push(...found);
     expect(found.filter(({ by }) => !(by <= THREE_MICRONS))).toEqual([]);

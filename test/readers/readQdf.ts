@@ -1,4 +1,4 @@
-import type { LinesOfPage } from '../readback/deviations';
+import type { SizedPage } from '../readback/checkSheets';
 import { linesFromSteps, type Step } from './readPathData';
 
 /** 1 pt = 1/72 in, ISO 32000-1 8.3.2.3; 1 in = 25.4 mm exactly. */
@@ -12,20 +12,23 @@ const WITHOUT_LINES = new Set([
 ]);
 
 /** The pages of a file that qpdf has spelled out with --qdf, as latin1 text: the lines, by the numbers in the file. */
-export function readQdf(text: string): readonly LinesOfPage[] {
-  const heights = Array.from(text.matchAll(/\/MediaBox \[\s*0\s+0\s+[\d.]+\s+([\d.]+)\s*\]/gu), ([, top]) =>
-    Number(top),
-  );
+export function readQdf(text: string): readonly SizedPage[] {
+  const boxes = Array.from(text.matchAll(/\/MediaBox \[\s*0\s+0\s+([\d.]+)\s+([\d.]+)\s*\]/gu), ([, right, top]) => ({
+    width: Number(right) * MM_PER_POINT,
+    height: Number(top) * MM_PER_POINT,
+  }));
   const contents = Array.from(
     text.matchAll(/%% Contents for page \d+\n(?:%%[^\n]*\n)*\d+ 0 obj\n<<[^>]*>>\nstream\n([\s\S]*?)\nendstream/gu),
     ([, content = '']) => content,
   );
-  if (heights.length === 0 || heights.length !== contents.length)
-    throw new Error(`expected one content a page, got ${contents.length} for ${heights.length} pages`);
-  return contents.map((content, page) => ({
-    paths: linesFromSteps(readSteps(content), (x, y) => ({
+  if (boxes.length === 0 || boxes.length !== contents.length)
+    throw new Error(`expected one content a page, got ${contents.length} for ${boxes.length} pages`);
+  return boxes.map(({ width, height }, page) => ({
+    width,
+    height,
+    paths: linesFromSteps(readSteps(contents[page] ?? ''), (x, y) => ({
       x: x * MM_PER_POINT,
-      y: ((heights[page] ?? Number.NaN) - y) * MM_PER_POINT,
+      y: height - y * MM_PER_POINT,
     })),
   }));
 }
