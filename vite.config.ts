@@ -1,6 +1,9 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
-import type { Plugin } from 'vite';
+import { build, type Plugin } from 'vite';
 import { configDefaults, defineConfig } from 'vitest/config';
 
 const absentPackage = fileURLToPath(new URL('./src/absentPackage.ts', import.meta.url));
@@ -46,10 +49,85 @@ const screenInOneFile = (): Plugin => {
   };
 };
 
+/**
+ * What the built page may load and do: its own files, and pictures made in it. A page cannot say for itself who may frame
+ * it (frame-ancestors), nor speak for its workers: only the server's headers can.
+ */
+const CONTENT_SECURITY_POLICY = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' data: blob:",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
+
+/** Puts the policy at the head of the page. The dev server's page has none, since its styles stand in the page itself. */
+const contentSecurity = (): Plugin => ({
+  name: 'content-security',
+  apply: 'build',
+  transformIndexHtml: () => [
+    {
+      tag: 'meta',
+      attrs: { 'http-equiv': 'Content-Security-Policy', content: CONTENT_SECURITY_POLICY },
+      injectTo: 'head-prepend',
+    },
+  ],
+});
+
+const sha256 = (bytes: Uint8Array | string): string => createHash('sha256').update(bytes).digest('base64');
+
+/** Writes offline.js, the worker that keeps every file of the build on the maker's device. */
+const offlineFiles = (): Plugin => {
+  let folder = '';
+  let wanted = false;
+  return {
+    name: 'offline-files',
+    apply: 'build',
+    configResolved({ root, build: { outDir, ssr } }) {
+      folder = path.resolve(root, outDir);
+      wanted = ssr === false;
+    },
+    async closeBundle(error) {
+      if (!wanted || error !== undefined) return;
+      const files = readdirSync(folder, { recursive: true, withFileTypes: true })
+        .filter((entry) => entry.isFile())
+        .map((entry) => path.relative(folder, path.join(entry.parentPath, entry.name)).replaceAll(path.sep, '/'))
+        .filter((file) => !file.startsWith('.vite/') && file !== 'offline.js')
+        .sort()
+        .map((file) => ({
+          address: file === 'index.html' ? '' : file,
+          integrity: `sha256-${sha256(readFileSync(path.join(folder, file)))}`,
+        }));
+      const [made] = [
+        await build({
+          configFile: false,
+          logLevel: 'warn',
+          define: {
+            KEPT_FILES: JSON.stringify(files),
+            KEPT_VERSION: JSON.stringify(sha256(JSON.stringify(files)).slice(0, 12)),
+          },
+          build: {
+            write: false,
+            target: 'es2022',
+            lib: { entry: 'src/main/offline/serviceWorker.ts', formats: ['iife'], name: 'offline' },
+          },
+        }),
+      ].flat();
+      if (made === undefined || !('output' in made)) throw new Error('The worker that keeps the files was not built.');
+      writeFileSync(path.join(folder, 'offline.js'), made.output[0].code);
+    },
+  };
+};
+
 /** `vitest run` takes the unit tests; `vitest run --mode readers` takes the tests that need Debian's readers. */
 export default defineConfig(({ mode }) => ({
   base: './',
-  plugins: [react(), screenInOneFile()],
+  plugins: [react(), screenInOneFile(), contentSecurity(), offlineFiles()],
   resolve: {
     alias: {
       html2canvas: absentPackage,

@@ -190,3 +190,13 @@ test('the view stays as large as its place through changes of size while a drag 
   });
   expect(off).toBeLessThanOrEqual(1);
 });
+
+test('the drawing follows when the screen turns dark and light again', async ({ page }) => {
+  await openWorkbench(page);
+  const picture = (): Promise<string> => page.evaluate(() => document.querySelector('canvas')?.toDataURL() ?? '');
+  const light = await picture();
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await expect.poll(picture).not.toBe(light);
+  await page.emulateMedia({ colorScheme: 'light' });
+  await expect.poll(picture).toBe(light);
+});

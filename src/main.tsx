@@ -10,10 +10,11 @@ const root = createRoot(element);
 const open = async (): Promise<void> => {
   const canvas = import('./canvas/createSurface');
   const { App, startServices } = await import('./main/startWorkbench');
+  const services = await startServices();
   await canvas;
   root.render(
     <StrictMode>
-      <App services={startServices()} />
+      <App services={services} />
     </StrictMode>,
   );
 };

@@ -23,14 +23,20 @@ export interface Look {
   readonly chosen: boolean;
 }
 
-const colour = (value: string | null): paper.Color | null => value as unknown as paper.Color | null;
+/** Paper keeps a text as it is, and then stumbles over it when it takes the place of another. */
+const colour = (scope: paper.PaperScope, value: string): paper.Color => new scope.Color(value);
 
-const paintLine = (shape: paper.Path, { role }: PathItem, { theme, zoom, chosen }: Look): void => {
+const paintLine = (
+  scope: paper.PaperScope,
+  shape: paper.Path,
+  { role }: PathItem,
+  { theme, zoom, chosen }: Look,
+): void => {
   const { width, dash } = LINE_STYLES[role];
   const fill = theme.fill(role);
   const pixels = Math.max(THINNEST, width * PIXELS_PER_MM) + (chosen && dash.length === 0 ? CHOSEN_EXTRA : 0);
-  shape.strokeColor = colour(chosen ? theme.chosen : theme.line(role));
-  shape.fillColor = fill === null ? null : colour(chosen ? theme.chosenFill : fill);
+  shape.strokeColor = colour(scope, chosen ? theme.chosen : theme.line(role));
+  shape.fillColor = fill === null ? null : colour(scope, chosen ? theme.chosenFill : fill);
   shape.strokeWidth = pixels / zoom;
   shape.strokeJoin = 'round';
   shape.dashArray = dash.map((length) => (length * PIXELS_PER_MM) / zoom);
@@ -43,7 +49,7 @@ const textPixels = (height: number, zoom: number): number =>
 const paintText = (scope: paper.PaperScope, shape: paper.PointText, item: TextItem, look: Look): void => {
   const size = textPixels(item.height, look.zoom);
   shape.visible = item.role !== 'note' || item.height * look.zoom >= SMALLEST_NOTE;
-  shape.fillColor = colour(look.chosen ? look.theme.chosen : look.theme.line(item.role));
+  shape.fillColor = colour(scope, look.chosen ? look.theme.chosen : look.theme.line(item.role));
   shape.fontSize = size;
   shape.matrix = new scope.Matrix()
     .translate(new scope.Point(item.at.x, item.at.y))
@@ -54,7 +60,7 @@ const paintText = (scope: paper.PaperScope, shape: paper.PointText, item: TextIt
 
 /** Gives a shape the colours, weights and sizes of its item as it is seen now. */
 export const paintItem = (scope: paper.PaperScope, shape: paper.Item, item: Item, look: Look): void => {
-  if (item.kind === 'path') paintLine(shape as paper.Path, item, look);
+  if (item.kind === 'path') paintLine(scope, shape as paper.Path, item, look);
   else paintText(scope, shape as paper.PointText, item, look);
 };
 

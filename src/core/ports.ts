@@ -1,11 +1,15 @@
+import type { Project } from './document/types';
 import type { Item } from './drawing/types';
 import type { Path } from './geom/types';
 import type { SetbackSampling, SetbackSpread } from './intonation/monteCarloSetback';
+import type { LibraryEntry } from './library/libraryEntry';
 import type { Result } from './result';
 import type { SetMember } from './sheets/sets/expandSet';
-import type { LeftOut, SetPrint } from './sheets/sets/laySet';
-import type { SheetDocument } from './sheets/types';
+import type { LeftOut, SetPrint, SetStart } from './sheets/sets/setTypes';
+import type { Page, SheetDocument } from './sheets/types';
 import type { LengthStyle } from './units/formatLength';
+
+export type { LibraryEntry } from './library/libraryEntry';
 
 /** The day and time, handed in so that core and tests never read a clock themselves. */
 export interface Clock {
@@ -128,6 +132,23 @@ export interface SetRun {
   cancel(): void;
 }
 
+/** What there is to see of a set that was laid out. */
+export interface SetOutline {
+  readonly pages: number;
+  readonly starts: readonly SetStart[];
+  readonly left: readonly LeftOut[];
+}
+
+/** A set laid out to be looked through, page by page, before it is made. */
+export interface SetView {
+  /** Never settles once ended. */
+  readonly result: Promise<Result<SetOutline>>;
+  /** A page of it, from 0, once there is an outline; null where there is none. */
+  page(index: number): Promise<Page | null>;
+  /** Lets go of it at once. */
+  end(): void;
+}
+
 /** The heavy work, off the main thread. */
 export interface Workshop {
   /** Gets ready for a PDF that is about to be asked for. */
@@ -137,6 +158,8 @@ export interface Workshop {
   makeDrawing(drawing: FileDrawing, format: DrawingFormat): Promise<Result<Uint8Array>>;
   /** Makes the sheets of a set; progress runs from 0 to 1. Codes: those of `laySet`, set.empty, worker.failed. */
   makeSet(job: SetJob, onProgress: (share: number) => void): SetRun;
+  /** Lays the same pages to be looked at. Codes: as makeSet. */
+  viewSet(job: SetJob, onProgress: (share: number) => void): SetView;
   /** Samples the doubts of every string; progress runs from 0 to 1 over all of them. */
   sampleSetbacks(requests: readonly SetbackSampling[], onProgress: (share: number) => void): SamplingJob;
   /** Reads the outlines of an SVG or DXF file; ended with the code import.slow when it takes too long. */
@@ -169,4 +192,82 @@ export interface MountedDrawing {
 /** Puts the drawing into a page; Host is what the page offers (an element in a browser). */
 export interface DrawingSurface<Host> {
   mount(host: Host): MountedDrawing;
+}
+
+/** One earlier state of a project. */
+export interface VersionEntry {
+  readonly id: string;
+  /** ISO 8601 instant. */
+  readonly at: string;
+  readonly revision: number;
+  /** What the maker calls it; null for one that is kept by itself, of which the last 50 stay. */
+  readonly name: string | null;
+}
+
+/** Whether what was to be kept is kept. */
+export type KeepState =
+  /** at: ISO 8601 instant; null before anything was to be kept. */
+  | { readonly kind: 'kept'; readonly at: string | null }
+  | { readonly kind: 'keeping' }
+  /** Why nothing can be kept here, in words, and what the maker can do. Work goes on. */
+  | { readonly kind: 'not-kept'; readonly code: string; readonly reason: string }
+  /** Another tab or window saved this project since it was read here. */
+  | { readonly kind: 'conflict'; readonly other: LibraryEntry }
+  /** What was last in hand could not be opened; its text is kept. */
+  | { readonly kind: 'unreadable'; readonly id: string; readonly reason: string };
+
+/** What is known of the place where the library lies. */
+export interface KeepingPlace {
+  /** The browser promised not to clear it by itself; null where it cannot be asked. */
+  readonly lasting: boolean | null;
+  /** Bytes; null where the browser does not say. */
+  readonly used: number | null;
+  readonly room: number | null;
+}
+
+/**
+ * All projects of this browser. Answers fail with the codes library.closed (the database cannot be opened; says why),
+ * library.full (no room), library.missing (no such thing), library.newer (written by a newer Saddlemark), and those of
+ * decodeProject; nothing of it throws.
+ */
+export interface Library {
+  list(): Promise<Result<readonly LibraryEntry[]>>;
+  entry(id: string): Promise<Result<LibraryEntry>>;
+  read(id: string): Promise<Result<Project>>;
+  /** Its text as it is kept, good or damaged. */
+  textOf(id: string): Promise<Result<string>>;
+  /** Adds a project, or puts it in place of the same id, when that still has the revision `base`. Codes also: library.conflict. */
+  save(project: Project, base: number | null): Promise<Result<LibraryEntry>>;
+  setArchived(id: string, archived: boolean): Promise<Result<null>>;
+  /** With its versions; photos that nothing shows any more go too. */
+  remove(id: string): Promise<Result<null>>;
+  versions(id: string): Promise<Result<readonly VersionEntry[]>>;
+  readVersion(id: string, version: string): Promise<Result<Project>>;
+  /** Keeps the present state by a name, for good. */
+  nameVersion(id: string, name: string): Promise<Result<VersionEntry>>;
+  /** A photo, made small and without what its camera noted of place and time. Codes also: picture.kind, picture.large. */
+  addPicture(bytes: Uint8Array): Promise<Result<string>>;
+  /** An address for an image element, good until the page is left. */
+  pictureAddress(id: string): Promise<Result<string>>;
+  /** Everything, with this maker's bench settings, as the text of one file. */
+  exportAll(): Promise<Result<string>>;
+  /** Adds what a file holds; a project that is there with other content comes as a copy. Nothing is added when anything is wrong. */
+  importAll(text: string): Promise<Result<{ readonly added: number; readonly copies: number; readonly same: number }>>;
+  /** Told of changes that other tabs make; answers with how to stop. */
+  watch(changed: () => void): () => void;
+  place(): Promise<KeepingPlace>;
+}
+
+/** Keeps the project in hand as it changes. */
+export interface Autosave {
+  state(): KeepState;
+  subscribe(changed: () => void): () => void;
+  /** What could not be kept is tried again now. */
+  retry(): void;
+  /** Keeps this tab's project beside the other tab's, under a new id. */
+  keepBoth(): void;
+  /** Goes on with what is in hand, after what could not be opened. */
+  leaveUnread(): void;
+  /** Takes the other tab's project in place of this one, as one step that can be undone. */
+  takeOther(): void;
 }

@@ -36,38 +36,28 @@ const longestSide = (path: Path): number => {
  */
 export const offerOutlines = (drawing: Drawing, scale: DrawingScale): Result<ImportedOutlines> => {
   const { kind, pieces, size, leftOut } = drawing;
+  const seen = leftOut.length === 0 ? '' : ` It holds ${leftOut.join(', ')}, which cannot be an outline here.`;
+  const nothing = fail<ImportedOutlines>(
+    '',
+    'import.empty',
+    `Expected lines or curves in the file, found none.${seen}`,
+  );
   const longest = pieces.reduce((most, piece) => Math.max(most, longestSide(piece)), 0);
-  if (!(longest > 0)) {
-    const seen = leftOut.length === 0 ? '' : ` It holds ${leftOut.join(', ')}, which cannot be an outline here.`;
-    return fail('', 'import.empty', `Expected lines or curves in the file, found none.${seen}`);
-  }
+  if (!(longest > 0)) return nothing;
   const shown = SHOWN_MM / longest;
+  let known = agreed(drawing, scale);
   if (scale.by === 'length') {
     const { least, most } = OUTLINE_SIDE_MM;
     if (!(scale.longest >= least && scale.longest <= most))
       return fail('longest', 'scale.longest', `Expected a length of ${least} to ${most} mm, got ${scale.longest} mm.`);
     const [first] = outlinesAt(pieces, shown, false).outlines;
-    if (first === undefined) return fail('', 'import.empty', 'Expected lines or curves in the file, found none.');
+    if (first === undefined) return nothing;
     const perUnit = (shown * scale.longest) / Math.max(first.across, first.along);
-    const words = 'by the length given for the first outline';
-    return ok({ kind, needs: null, units: words, perUnit, ...outlinesAt(pieces, perUnit, true), leftOut });
+    known = { perUnit, words: 'by the length given for the first outline' };
   }
-  const known = agreed(drawing, scale);
-  if (known !== null)
-    return ok({
-      kind,
-      needs: null,
-      units: known.words,
-      perUnit: known.perUnit,
-      ...outlinesAt(pieces, known.perUnit, true),
-      leftOut,
-    });
-  return ok({
-    kind,
-    needs: size.known ? null : size.asks,
-    units: size.words,
-    perUnit: shown,
-    ...outlinesAt(pieces, shown, false),
-    leftOut,
-  });
+  const perUnit = known?.perUnit ?? shown;
+  const offered = outlinesAt(pieces, perUnit, known !== null);
+  if (offered.outlines.length === 0) return nothing;
+  const needs = known !== null || size.known ? null : size.asks;
+  return ok({ kind, needs, units: known?.words ?? size.words, perUnit, ...offered, leftOut });
 };

@@ -5,6 +5,7 @@ import { validatePath } from '../core/geom/validatePath';
 import type { FoundOutline } from '../core/ports';
 import { chainPieces } from './chainPieces';
 import { IMPORT_LIMITS } from './importLimits';
+import { isFinitePath } from './isFinitePath';
 import { judgeOutline } from './judgeOutline';
 import { mapPath } from './mapPath';
 import { scaled } from './matrix';
@@ -40,7 +41,8 @@ export const outlinesAt = (
   perUnit: number,
   sized: boolean,
 ): { readonly outlines: readonly FoundOutline[]; readonly more: number } => {
-  const sound = (path: Path): boolean => path.segments.length > 0 && validatePath(path).ok;
+  // A drawing that says how small it is, and lies far away, may end up where numbers no longer tell neighbours apart.
+  const sound = (path: Path): boolean => path.segments.length > 0 && validatePath(path).ok && isFinitePath(path);
   const tidy = once(pieces.map((piece) => tidyPath(mapPath(piece, scaled(perUnit, perUnit)))).filter(sound));
   const open = tidy.filter(({ closed }) => !closed);
   const joined = chainPieces(open).map(tidyPath).filter(sound);

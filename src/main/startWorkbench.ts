@@ -1,11 +1,13 @@
+import type { Project } from '../core/document/types';
 import { demoProject } from '../core/kinds/demo';
-import type { Clock, NewId, Workshop } from '../core/ports';
+import type { Autosave, Clock, Library, NewId, Workshop } from '../core/ports';
 import { fail } from '../core/result';
 import { browserFiles } from '../persistence/browserFiles';
 import { browserMemory } from '../persistence/browserMemory';
 import { calmStore } from '../store/calmStore';
 import { createStore, type StoreNeeds } from '../store/createStore';
 import type { DeriveAreas } from '../store/keepAreas';
+import type { AppState } from '../store/types';
 import type { Services } from '../ui/services';
 
 export { App } from '../ui/App';
@@ -23,12 +25,41 @@ const clock: Clock = {
 const newId: NewId = () =>
   Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, '0')).join('');
 
+/** What was left unkept when the page was closed in the middle of the work; null for nothing. */
+const leftBehind = async (text: string | null): Promise<Project | null> => {
+  if (!text) return null;
+  const read = (await import('../persistence/codec')).decode(text);
+  return read.ok ? read.value : null;
+};
+
 /**
- * Puts together what the screen works with, on the demo instrument. Everything heavy is loaded from here when it is first
+ * Puts together what the screen works with, on what was last in hand or on the demo instrument. Everything heavy is loaded from here when it is first
  * asked for, so that what it shares with the screen stays in one file.
  */
-export const startServices = (): Services => {
+export const startServices = async (): Promise<Services> => {
   const memory = browserMemory('saddlemark-device');
+  const benchMemory = browserMemory('saddlemark-bench');
+  const last = browserMemory('saddlemark-last');
+  let opening: Promise<Library> | undefined;
+  const library = (): Promise<Library> => {
+    opening ??= import('../persistence/library/createLibrary').then(({ createLibrary }) =>
+      createLibrary({ clock, newId, bench: benchMemory }),
+    );
+    return opening;
+  };
+  const id = last.read();
+  const found =
+    id === null
+      ? null
+      : await library()
+          .then((of) => of.read(id))
+          .catch(() =>
+            fail<Project>('', 'library.closed', 'The part of the program that keeps it could not be loaded.'),
+          );
+  const unread = found?.ok === false && id !== null ? { id, reason: found.issues[0]?.message ?? '' } : null;
+  const pending = browserMemory('saddlemark-pending');
+  const left = await leftBehind(pending.read());
+  const start = found?.ok ? found.value : demoProject(newId(), clock.now());
   let release = (): void => {};
   const drawn = new Promise<void>((resolve) => {
     release = resolve;
@@ -52,12 +83,26 @@ export const startServices = (): Services => {
       return null;
     }
   };
-  const store = createStore({ start: demoProject(newId(), clock.now()), clock, memory, deriveAreas, loadAround });
-  const stop = store.subscribe(({ zoom, device }) => {
-    if (zoom === 0 && device.station !== 'print') return;
+  const store = createStore({ start: left ?? start, clock, memory, deriveAreas, loadAround });
+  const isUp = ({ zoom, device }: AppState): boolean =>
+    zoom > 0 || (device.station !== 'measure' && device.station !== 'draw');
+  const stop = store.subscribe((state) => {
+    if (!isUp(state)) return;
     stop();
     release();
   });
+  // A visit that goes on at a station without the drawing has nothing to wait for.
+  if (isUp(store.getState())) release();
+  let keeping: Promise<Autosave> | undefined;
+  const autosave = (): Promise<Autosave> => {
+    keeping ??= Promise.all([library(), import('./autosave/startAutosave')]).then(([of, { startAutosave }]) =>
+      startAutosave({ store, library: of, clock, newId, start, opened: found?.ok === true, last, unread, pending }),
+    );
+    return keeping;
+  };
+  drawn.then(autosave).catch(() => {});
+  if (import.meta.env.PROD)
+    drawn.then(async () => (await import('./offline/startOffline')).startOffline(store, autosave)).catch(() => {});
   let workshop: Promise<Workshop> | undefined;
   return {
     store,
@@ -65,14 +110,11 @@ export const startServices = (): Services => {
     clock,
     newId,
     files: browserFiles(),
-    benchMemory: browserMemory('saddlemark-bench'),
-    codec: async () => {
-      const [{ encodeProject }, { decodeProject }] = await Promise.all([
-        import('../persistence/encodeProject'),
-        import('../persistence/decodeProject'),
-      ]);
-      return { encode: encodeProject, decode: decodeProject };
-    },
+    benchMemory,
+    library,
+    autosave,
+    timerMemory: browserMemory('saddlemark-timers'),
+    codec: async () => import('../persistence/codec'),
     surface: async () => (await import('../canvas/createSurface')).createSurface(store),
     workshop: () => {
       workshop ??= import('../workers/createWorkshop').then(({ createWorkshop }) =>

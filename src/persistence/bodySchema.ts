@@ -9,6 +9,8 @@ const length = v.pipe(v.number(), v.finite());
 export const BODY_SCHEMA = v.strictObject({
   hand: v.nullable(v.picklist(['right', 'left'])),
   from: v.picklist(['nut', 'octave', 'front']),
+  across: v.optional(v.nullable(length), null),
+  tail: v.optional(v.nullable(length), null),
   braces: v.pipe(
     v.array(
       v.strictObject({

@@ -1,25 +1,20 @@
 import * as v from 'valibot';
 import type { Project } from '../core/document/types';
 import { validateProject } from '../core/document/validateProject';
+import { validatePath } from '../core/geom/validatePath';
 import { fail, failed, type Issue, issue, ok, type Result } from '../core/result';
+import { checkBulk } from './checkBulk';
 import { LONGEST_FILE } from './longestFile';
 import { PROJECT_SCHEMA } from './projectSchema';
+import { cut, quoted } from './quoted';
 
 const VERSION = 1;
-
-/** Keys that could reach an object's prototype. */
-const FORBIDDEN_KEYS: readonly string[] = ['__proto__', 'constructor', 'prototype'];
 
 const NOT_OURS = 'This is not a Saddlemark project: expected a file that Saddlemark saved.';
 
 const parse = (text: string): Result<unknown> => {
-  let forbidden: string | null = null;
-  let value: unknown;
   try {
-    value = JSON.parse(text, (key, inner: unknown) => {
-      if (FORBIDDEN_KEYS.includes(key)) forbidden = key;
-      return inner;
-    });
+    return ok(JSON.parse(text));
   } catch {
     return fail(
       '',
@@ -27,28 +22,23 @@ const parse = (text: string): Result<unknown> => {
       `${NOT_OURS} It cannot be read as JSON; it may have been cut off or be of another kind.`,
     );
   }
-  return forbidden === null
-    ? ok(value)
-    : fail(forbidden, 'file.damaged', `The file is damaged: it holds the key "${forbidden}".`);
 };
-
-const LONGEST_QUOTE = 60;
-
-/** What a message quotes from a file is never longer than a line. */
-const short = (text: string): string => (text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text);
 
 /** One fault of the shape in words: which value, what it is and what was expected. */
 const describe = (fault: v.BaseIssue<unknown>): Issue => {
-  const path = short(v.getDotPath(fault) ?? '');
+  const path = v.getDotPath(fault) ?? '';
   if (fault.type === 'strict_object' && fault.expected === 'never')
-    return issue(path, 'file.newer', `It holds "${path}", which this Saddlemark does not know.`);
-  if (fault.received === 'undefined') return issue(path, 'file.damaged', `"${path}" is missing.`);
-  return issue(path, 'file.damaged', `"${path}" is ${short(fault.received)}, expected ${expectation(fault)}.`);
+    return issue(path, 'file.newer', `It holds ${quoted(path)}, which this Saddlemark does not know.`);
+  if (fault.received === 'undefined') return issue(path, 'file.damaged', `${quoted(path)} is missing.`);
+  return issue(path, 'file.damaged', `${quoted(path)} is ${cut(fault.received)}, expected ${expectation(fault)}.`);
 };
 
 const expectation = ({ expected, type, requirement }: v.BaseIssue<unknown>): string => {
   if (type === 'iso_timestamp') return 'a time such as 2026-03-01T09:30:00.000Z';
   if (type === 'regex') return 'letters, digits, - and _ only';
+  if (type === 'union') return 'one of the forms that Saddlemark writes';
+  if (type === 'max_value' || type === 'min_value')
+    return `${type === 'max_value' ? 'at most' : 'at least'} ${String(requirement)}`;
   if (type === 'max_length' || type === 'min_length')
     return `${type === 'max_length' ? 'at most' : 'at least'} ${String(requirement)} of them`;
   const plain: Readonly<Record<string, string>> = {
@@ -59,6 +49,13 @@ const expectation = ({ expected, type, requirement }: v.BaseIssue<unknown>): str
   };
   return plain[expected ?? ''] ?? expected ?? 'something else';
 };
+
+/** What is wrong with the outlines that are drawn freely, which have no row in the field table. */
+const pathFaults = ({ bridge, repair }: Project): readonly Issue[] =>
+  [bridge.outline, repair?.footprint.outline].flatMap((outline) => {
+    const valid = outline?.kind === 'drawn' ? validatePath(outline.path) : null;
+    return valid === null || valid.ok ? [] : valid.issues;
+  });
 
 /**
  * The project in the text of a file. The file is not trusted: its size, its keys, its shape and every value are checked
@@ -81,6 +78,8 @@ export const decodeProject = (text: string): Result<Project> => {
       `This project was made by a newer Saddlemark (format ${file.version}; this one reads up to ${VERSION}).`,
     );
 
+  const bulk = checkBulk(file);
+  if (!bulk.ok) return bulk;
   const read = v.safeParse(PROJECT_SCHEMA, file);
   if (!read.success) {
     const issues = read.issues.map(describe);
@@ -94,7 +93,7 @@ export const decodeProject = (text: string): Result<Project> => {
   const project: Project = read.output;
   if (new Set(project.strings.map(({ id }) => id)).size < project.strings.length)
     return fail('strings', 'file.damaged', 'The file is damaged: two strings share one id.');
-  const wrong = validateProject(project);
+  const wrong = [...validateProject(project), ...pathFaults(project)];
   return wrong.length > 0
     ? failed(wrong.map((each) => ({ ...each, message: `The file is damaged: ${each.message}` })))
     : ok(project);

@@ -12,15 +12,20 @@ import {
   DEFAULT_UNDER_HEAD,
 } from '../core/document/defaultGroups';
 import { MOST_DIMENSIONS } from '../core/document/mostDimensions';
+import { MOST_PICTURES } from '../core/document/mostOfBuild';
 import { MOST_READINGS } from '../core/document/readingFields';
 import { SHAPE_NAMES } from '../core/document/shapeNames';
 import { FEWEST_STRINGS, MOST_STRINGS } from '../core/document/stringCount';
+import { STRING_UP_LIMITS } from '../core/document/stringUpLimits';
 import type { Project, ShapeName } from '../core/document/types';
 import { BODY_SCHEMA } from './bodySchema';
+import { BUILD_SCHEMA } from './buildSchema';
 import { DIMENSION_SCHEMA } from './dimensionSchema';
 import { DRAWN_SCHEMA, POINT_SCHEMA } from './pathSchema';
 import { REPAIR_SCHEMA } from './repairSchema';
 import { SOLE_SCHEMA } from './soleSchema';
+
+const [LEAST, MOST] = STRING_UP_LIMITS.learned;
 
 /** Sheets that a project may ask for. */
 const MOST_SHEETS = 40;
@@ -64,6 +69,11 @@ export const PROJECT_SCHEMA = v.strictObject({
     notes: text,
     created: v.pipe(v.string(), v.isoTimestamp()),
     changed: v.pipe(v.string(), v.isoTimestamp()),
+    parent: v.optional(
+      v.nullable(v.strictObject({ id: name, revision: v.pipe(v.number(), v.safeInteger(), v.minValue(0)) })),
+      null,
+    ),
+    pictures: v.optional(v.pipe(v.array(name), v.maxLength(MOST_PICTURES)), []),
   }),
   instrument: v.strictObject({
     hand: v.picklist(['right', 'left']),
@@ -129,6 +139,19 @@ export const PROJECT_SCHEMA = v.strictObject({
         line: v.picklist(['least-squares', 'minimax', 'outer']),
       }),
       DEFAULT_FIT,
+    ),
+    learned: v.optional(
+      v.nullable(
+        v.strictObject({
+          byString: v.record(
+            v.pipe(v.string(), v.maxLength(40)),
+            v.pipe(v.number(), v.minValue(LEAST), v.maxValue(MOST)),
+          ),
+          builds: v.pipe(v.number(), v.safeInteger(), v.minValue(1)),
+          accepted: v.pipe(v.string(), v.isoTimestamp()),
+        }),
+      ),
+      null,
     ),
   }),
   bridge: v.strictObject({
@@ -217,4 +240,5 @@ export const PROJECT_SCHEMA = v.strictObject({
   ),
   doubts: v.optional(figures, {}),
   limits: v.optional(figures, {}),
+  build: v.optional(v.nullable(BUILD_SCHEMA), null),
 }) satisfies v.GenericSchema<unknown, Project>;

@@ -22,7 +22,7 @@ export interface StoreNeeds {
   readonly start: Project;
   readonly clock: Pick<Clock, 'now'>;
   readonly memory: DeviceMemory;
-  /** Answers later than the drawing; asked on Draw, and for a bridge with finish under its rim. */
+  /** Answers later than the drawing; asked on Draw and Place, and for a bridge with finish under its rim. */
   readonly deriveAreas: DeriveAreas;
   /** Comes later than the drawing; null when it could not be loaded. arrived: called when more of it became known. */
   readonly loadAround: (arrived: () => void) => Promise<FindAround | null>;
@@ -64,7 +64,8 @@ export const createStore = ({ start, clock, memory, deriveAreas, loadAround }: S
     const { hand, nut } = project.instrument;
     const view = viewOf(hand, nut.datum, style);
     const plain = draw(derived, view);
-    const areas = device.station === 'draw' || project.bridge.rim > 0 ? areasOf(project, derived, moving) : null;
+    const wanted = device.station === 'draw' || device.station === 'place' || project.bridge.rim > 0;
+    const areas = wanted ? areasOf(project, derived, moving) : null;
     const finished = areas?.ok === true ? withFinish(plain, areas.value.finishLine, hand) : plain;
     const found = findAround?.(project, derived, view) ?? null;
     const drawing = found === null ? finished : withAround(finished, found.items);

@@ -8,6 +8,7 @@ const DEFAULT_DEVICE: Device = {
   station: 'measure',
   paper: 'a4',
   dotsPerMm: 0,
+  begun: false,
   print: {},
 };
 
@@ -15,9 +16,10 @@ const ALLOWED: { readonly [Key in keyof Device]: readonly unknown[] } = {
   units: ['mm', 'in'],
   millimetreDecimals: [1, 2],
   inches: [16, 32, 64, 'decimal'],
-  station: ['measure', 'draw', 'print'],
+  station: ['measure', 'draw', 'print', 'place', 'record'],
   paper: [],
   dotsPerMm: [],
+  begun: [true],
   print: [],
 };
 

@@ -7,7 +7,7 @@ import type { Item, PartName } from '../core/drawing/types';
 import type { Result } from '../core/result';
 import type { History } from './history';
 
-export type Station = 'measure' | 'draw' | 'print';
+export type Station = 'measure' | 'draw' | 'print' | 'place' | 'record';
 
 /** How lengths are written on this screen; each unit keeps its own style. */
 export interface Device {
@@ -20,6 +20,8 @@ export interface Device {
   readonly paper: string;
   /** Dots of this glass to a true millimetre, by what the maker held to it; 0 while that was not done. */
   readonly dotsPerMm: number;
+  /** The maker knows how a work is begun. */
+  readonly begun: boolean;
   /** What was said of papers and printer, as it was kept: see `readPrintSettings`. */
   readonly print: object;
 }

@@ -1,4 +1,4 @@
-import { lazy, Suspense } from 'react';
+import { type ComponentType, lazy, Suspense } from 'react';
 import type { Station } from '../store/types';
 import { DrawingView } from './drawing/DrawingView';
 import { KeepDrafts } from './fields/KeepDrafts';
@@ -6,7 +6,6 @@ import { Header } from './frame/Header';
 import { AlertBar, StatusBar } from './frame/Messages';
 import { STATION_PANEL, StationTabs, tabId } from './frame/StationTabs';
 import { useShortcuts } from './frame/useShortcuts';
-import { NumbersPanel } from './numbers/NumbersPanel';
 import { type Services, ServicesContext } from './services';
 import { MeasureStation } from './stations/MeasureStation';
 import { MeasureView } from './stations/MeasureView';
@@ -14,12 +13,33 @@ import { useFileWork } from './useFileWork';
 import { useStore } from './useStore';
 import './style/fields.css';
 import './style/measure.css';
-import './style/numbers.css';
 import './style/drawing.css';
 
 const DrawStation = lazy(async () => ({ default: (await import('./draw/DrawStation')).DrawStation }));
 const PrintStation = lazy(async () => ({ default: (await import('./print/PrintStation')).PrintStation }));
 const PrintPages = lazy(async () => ({ default: (await import('./print/PrintPages')).PrintPages }));
+const PlaceStation = lazy(async () => ({ default: (await import('./place/PlaceStation')).PlaceStation }));
+const PlaceView = lazy(async () => ({ default: (await import('./place/PlaceView')).PlaceView }));
+const RecordStation = lazy(async () => ({ default: (await import('./record/RecordStation')).RecordStation }));
+const RecordView = lazy(async () => ({ default: (await import('./record/RecordView')).RecordView }));
+const NumbersPanel = lazy(async () => ({ default: (await import('./numbers/NumbersPanel')).NumbersPanel }));
+const BeginStrip = lazy(async () => ({ default: (await import('./files/BeginStrip')).BeginStrip }));
+
+const FIELDS: Readonly<Record<Station, ComponentType>> = {
+  measure: MeasureStation,
+  draw: DrawStation,
+  print: PrintStation,
+  place: PlaceStation,
+  record: RecordStation,
+};
+
+const PICTURE: Readonly<Record<Station, ComponentType>> = {
+  measure: MeasureView,
+  draw: DrawingView,
+  print: PrintPages,
+  place: PlaceView,
+  record: RecordView,
+};
 
 /** The whole screen. */
 export function App({ services }: { readonly services: Services }) {
@@ -35,6 +55,9 @@ function Screen() {
   useShortcuts(work);
   const station = useStore((state) => state.device.station);
   const project = useStore((state) => state.project.id);
+  const drawn = useStore((state) => state.zoom > 0);
+  const Fields = FIELDS[station];
+  const Picture = PICTURE[station];
   return (
     <div className="screen">
       <Header work={work} />
@@ -43,47 +66,24 @@ function Screen() {
         <StationTabs />
         <div role="tabpanel" id={STATION_PANEL} className="station" aria-labelledby={tabId(station)}>
           <KeepDrafts key={project}>
-            <StationFields station={station} />
+            <Suspense fallback={null}>
+              <Fields />
+            </Suspense>
           </KeepDrafts>
         </div>
-        <StationPicture station={station} />
-        <NumbersPanel />
+        <Suspense fallback={<section className="pages" />}>
+          <Picture />
+        </Suspense>
+        <Suspense fallback={<aside className="numbers" />}>
+          <NumbersPanel />
+        </Suspense>
       </main>
       <StatusBar />
+      {drawn && (
+        <Suspense fallback={null}>
+          <BeginStrip />
+        </Suspense>
+      )}
     </div>
   );
-}
-
-function StationFields({ station }: { readonly station: Station }) {
-  switch (station) {
-    case 'measure':
-      return <MeasureStation />;
-    case 'draw':
-      return (
-        <Suspense fallback={null}>
-          <DrawStation />
-        </Suspense>
-      );
-    case 'print':
-      return (
-        <Suspense fallback={null}>
-          <PrintStation />
-        </Suspense>
-      );
-  }
-}
-
-function StationPicture({ station }: { readonly station: Station }) {
-  switch (station) {
-    case 'measure':
-      return <MeasureView />;
-    case 'draw':
-      return <DrawingView />;
-    case 'print':
-      return (
-        <Suspense fallback={<section className="pages" aria-label="Pages" />}>
-          <PrintPages />
-        </Suspense>
-      );
-  }
 }

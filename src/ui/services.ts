@@ -1,6 +1,6 @@
 import { createContext, useContext } from 'react';
 import type { Project } from '../core/document/types';
-import type { Clock, DrawingSurface, Files, NewId, Workshop } from '../core/ports';
+import type { Autosave, Clock, DrawingSurface, Files, Library, NewId, Workshop } from '../core/ports';
 import type { Result } from '../core/result';
 import type { calmStore } from '../store/calmStore';
 import type { Store } from '../store/createStore';
@@ -18,8 +18,14 @@ export interface Services {
   readonly codec: () => Promise<{ encode(project: Project): string; decode(text: string): Result<Project> }>;
   readonly surface: () => Promise<DrawingSurface<HTMLElement>>;
   readonly workshop: () => Promise<Workshop>;
+  /** Every project of this browser. */
+  readonly library: () => Promise<Library>;
+  /** Keeps the project in hand. */
+  readonly autosave: () => Promise<Autosave>;
   /** Keeps what belongs to this maker's bench and not to a project. */
   readonly benchMemory: DeviceMemory;
+  /** Keeps clocks that run, of all projects. */
+  readonly timerMemory: DeviceMemory;
 }
 
 export const ServicesContext = createContext<Services | null>(null);

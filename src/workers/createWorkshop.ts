@@ -6,6 +6,7 @@ import { startDrawing } from './startDrawing';
 import { startImport } from './startImport';
 import { startSampling } from './startSampling';
 import { startSet } from './startSet';
+import { startView } from './startView';
 import { whenBroken } from './whenBroken';
 
 /**
@@ -35,6 +36,7 @@ export function createWorkshop(fontBase: string): Workshop {
     },
     makeDrawing: (drawing, format) => startDrawing(drawing, format, fontBase),
     makeSet: (job, onProgress) => startSet(job, onProgress, fontBase),
+    viewSet: startView,
     sampleSetbacks: startSampling,
     readOutlines: startImport,
   };

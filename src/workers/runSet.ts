@@ -1,31 +1,13 @@
-import { createAround } from '../core/derive/createAround';
-import { createDerive } from '../core/derive/createDerive';
-import { deriveAreas } from '../core/derive/deriveAreas';
 import type { PdfFile, SetFile, SetJob } from '../core/ports';
-import { fail, ok, type Result } from '../core/result';
+import { ok, type Result } from '../core/result';
 import { makeSheets } from '../core/sheets/makeSheets';
-import type { SheetContext } from '../core/sheets/parts/types';
-import { type ContextMember, type LeftOut, laySet } from '../core/sheets/sets/laySet';
-import { TAPE_DOWN } from '../core/sheets/sheetKinds';
+import type { LeftOut } from '../core/sheets/sets/setTypes';
 import type { SheetDocument } from '../core/sheets/types';
 import { makeZip, type ZipMember } from '../exporters/zip/makeZip';
-
-type Told = (share: number) => void;
+import { contextOf, layPdf, nothingOf, type Told } from './laySetPages';
 
 /** Writes pages as a PDF. */
 export type WritePdf = (document: SheetDocument) => Promise<Result<PdfFile>>;
-
-/** All that the sheets of one instrument tell; what only other sheets than the template need is left out for it alone. */
-const contextOf = async (
-  { project }: SetJob['members'][number],
-  { chosen, style, date }: SetJob,
-): Promise<SheetContext> => {
-  const derived = createDerive()(project);
-  if (chosen.every((id) => id === TAPE_DOWN.id)) return { project, derived, around: null, areas: null, style, date };
-  const areas = await deriveAreas(project.bridge, project.limits, derived.bridge);
-  const around = createAround(() => null)(project, derived);
-  return { project, derived, around, areas: areas.ok ? areas.value : null, style, date };
-};
 
 const missingOf = (files: readonly { readonly missing: readonly string[] }[]): readonly string[] => [
   ...new Set(files.flatMap(({ missing }) => missing)),
@@ -67,8 +49,7 @@ const asZip = async (job: SetJob, write: WritePdf, onProgress: Told): Promise<Re
     if (issues.length > 0) left.push({ name: member.name, reason: issues.map(({ message }) => message).join(' ') });
     onProgress((index + 1) / members.length);
   }
-  if (files.length === 0)
-    return fail('models', 'set.empty', `No instrument of this set can be printed. ${left[0]?.reason ?? ''}`);
+  if (files.length === 0) return nothingOf(left);
   const zip = makeZip(files, date);
   return zip.ok ? ok({ bytes: zip.value, missing: missingOf([{ missing: lacking }]), left }) : zip;
 };
@@ -77,12 +58,7 @@ const asZip = async (job: SetJob, write: WritePdf, onProgress: Told): Promise<Re
 const LAYING = 0.6;
 
 const asPdf = async (job: SetJob, write: WritePdf, onProgress: Told): Promise<Result<SetFile>> => {
-  const known: ContextMember[] = [];
-  for (const [index, member] of job.members.entries()) {
-    known.push({ name: member.name, context: await contextOf(member, job) });
-    onProgress((LAYING * (index + 1)) / job.members.length);
-  }
-  const laid = laySet(known, { ...job, shared: job.as === 'shared' });
+  const laid = await layPdf(job, (share) => onProgress(LAYING * share));
   if (!laid.ok) return laid;
   const pdf = await write(laid.value.document);
   onProgress(1);

@@ -123,8 +123,8 @@ describe('decodeProject', () => {
     const later = refusal(tampered((file) => Object.assign(file, { version: 2 })));
     expect(later).toMatchObject({ code: 'file.newer' });
     expect(later?.message).toContain('made by a newer Saddlemark');
-    const group = refusal(tampered((file) => Object.assign(file, { build: {} })));
-    expect(group).toMatchObject({ code: 'file.newer', path: 'build' });
+    const group = refusal(tampered((file) => Object.assign(file, { loans: {} })));
+    expect(group).toMatchObject({ code: 'file.newer', path: 'loans' });
     expect(group?.message).toContain('made by a newer Saddlemark');
   });
 

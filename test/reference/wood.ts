@@ -26,3 +26,37 @@ export const EMC_ANCHORS = [
 
 /** 150 psi on 100 × 30 mm: 1.0342 MPa × 3000 mm², hand arithmetic. */
 export const GLUE_CHECK = { area: 3000, psi: 150, newton: 3102.6, lbf: 697.5 } as const;
+
+/**
+ * Change across the grain for 1 % of moisture, as a share of the width, radial and tangential: Wood Handbook, FPL-GTR-190,
+ * table 13-5 (hardwoods read on the page, the rest from a transcription). Names as this program has them.
+ */
+export const GRAIN_TABLE = [
+  ['Sitka spruce', 0.00148, 0.00263],
+  ['Engelmann spruce', 0.0013, 0.00248],
+  ['Red or white spruce', 0.0013, 0.00274],
+  ['Western redcedar', 0.00111, 0.00234],
+  ['Alaska yellow-cedar', 0.00095, 0.00208],
+  ['Port-Orford-cedar', 0.00158, 0.00241],
+  ['Redwood, old growth', 0.0012, 0.00205],
+  ['Mahogany', 0.00172, 0.00238],
+  ['African mahogany', 0.00141, 0.00201],
+  ['Spanish-cedar', 0.00141, 0.00219],
+  ['Sugar maple', 0.00165, 0.00353],
+  ['Bigleaf maple', 0.00126, 0.00248],
+  ['Black walnut', 0.0019, 0.00274],
+  ['Black cherry', 0.00126, 0.00248],
+] as const;
+
+/** 100 mm of Sitka spruce, radial and tangential, hand arithmetic from the table: 100 × 0.00148 × 4; and from 45 to 55 % at 20 °C. */
+export const SITKA_CHECK = {
+  width: 100,
+  fromSixToTen: { radial: 0.592, tangential: 1.052 },
+  air: { celsius: 20, from: 45, to: 55, moisture: 1.6161, radial: 0.239, tangential: 0.425 },
+} as const;
+
+/** Gauge of a shop's vacuum, and what it presses with: customguitars.com has the inches; 1 inHg is 0.4912 psi, hand arithmetic. */
+export const VACUUM_CHECK = [
+  { inHg: 20, psi: 9.8 },
+  { inHg: 25, psi: 12.3 },
+] as const;

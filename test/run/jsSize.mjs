@@ -13,6 +13,9 @@ const loadedOnDemand = [
   'src/core/derive/deriveAreas',
   'src/exporters/',
   'src/importers/',
+  'src/main/offline/',
+  'src/main/autosave/',
+  'src/main/offline/',
   'src/persistence/',
   'src/store/makeAround',
   'src/canvas/tools/',
@@ -21,7 +24,10 @@ const loadedOnDemand = [
   'src/ui/files/',
   'src/ui/import/',
   'src/ui/measure/',
+  'src/ui/numbers/',
+  'src/ui/place/',
   'src/ui/print/',
+  'src/ui/record/',
   'src/workers/',
 ];
 

@@ -29,6 +29,19 @@ try {
   await screen.keyboard.press('Escape');
   await screen.getByRole('button', { name: 'Edit the outline freely' }).click();
   await screen.screenshot({ path: path.join(pictures, 'draw.png') });
+  await screen.getByRole('tab', { name: 'Place' }).click();
+  for (const [label = '', text = ''] of [
+    ['Edge to string at the last fret, treble', '6.22'],
+    ['Edge to string at the last fret, bass', '4.80'],
+    ['Octave stick, string 1, treble: over or under', '0.61'],
+    ['Octave stick, string 6, bass: over or under', '0.33'],
+    ['12th fret ends to front corners, same side: bass longer by', '-0.55'],
+  ]) {
+    await screen.getByRole('textbox', { name: label, exact: true }).fill(text);
+    await screen.getByRole('textbox', { name: label, exact: true }).press('Enter');
+  }
+  await screen.getByRole('heading', { name: 'Move it' }).waitFor();
+  await screen.screenshot({ path: path.join(pictures, 'place.png') });
   // High enough for the whole page of the template to be seen at once.
   const sheet = await browser.newPage({ viewport: { width: 1600, height: 1400 }, locale: 'en-GB' });
   await sheet.goto(address);

@@ -33,6 +33,14 @@ const finishLines = ({ store }: ReturnType<typeof startAsked>) =>
 const arrived = () => new Promise((resolve) => setTimeout(resolve, 0));
 
 describe('areas', () => {
+  it('are asked for on Place, where the glue card needs them', () => {
+    const { asked, actions } = startAsked();
+    actions.setDevice({ station: 'print' });
+    expect(asked).toEqual([]);
+    actions.setDevice({ station: 'place' });
+    expect(asked).toHaveLength(1);
+  });
+
   it('are not asked for until Draw is open or finish is left under the rim', () => {
     const { asked, actions } = startAsked();
     actions.setField('bridge.thickness', 8);

@@ -139,7 +139,7 @@ describe('device settings', () => {
     ['null', 'null'],
     [
       'values that are not allowed',
-      '{"units":"furlong","millimetreDecimals":9,"station":"record","paper":4,"print":"a0"}',
+      '{"units":"furlong","millimetreDecimals":9,"station":"bench","paper":4,"print":"a0"}',
     ],
     ['a glass that cannot be', '{"dotsPerMm":"7"}'],
     ['a glass of no dots', '{"dotsPerMm":0.5}'],

@@ -50,7 +50,10 @@ const wantedBy = (
   rule: (x: number) => number,
   models: Result<readonly StringModel[]>,
 ): Result<readonly number[]> => {
-  if (compensation.by === 'strings') return models.ok ? ok(models.value.map(({ saddle }) => saddle)) : models;
+  if (compensation.by === 'strings') {
+    const { learned } = compensation;
+    return models.ok ? ok(models.value.map(({ id, saddle }) => saddle + (learned?.byString[id] ?? 0))) : models;
+  }
   return ok(
     places.map(({ id, saddleX }) => (compensation.by === 'own' ? compensation.own[id] : undefined) ?? rule(saddleX)),
   );

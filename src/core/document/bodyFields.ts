@@ -116,12 +116,35 @@ const DATUM_FIELD: Field = choiceField(
   Object.entries(BODY_DATUMS),
 );
 
+/** How far the top reaches around the bridge. */
+const SIZE_FIELDS: readonly Field[] = [
+  orEmpty(
+    lengthField(
+      'body.across',
+      'Body, across at the bridge',
+      60,
+      700,
+      'Edge to edge of the top, where the bridge will lie. On a small body the template then shows where to trim its paper; empty if not measured.',
+    ),
+  ),
+  orEmpty(
+    lengthField(
+      'body.tail',
+      'Bridge front edge to the tail end',
+      15,
+      500,
+      'Along the centreline, from where the front edge of the bridge will lie to the end of the top; empty if not measured.',
+    ),
+  ),
+];
+
 /** Every row of the field table about the body; none while nothing was said of it. */
 export const bodyFields = ({ body }: Project): readonly Field[] =>
   body === null
     ? []
     : [
         DATUM_FIELD,
+        ...SIZE_FIELDS,
         ...body.braces.flatMap((_, index) => braceFields(index)),
         ...(body.plate === null ? [] : PLATE_FIELDS),
         ...(body.soundhole === null ? [] : SOUNDHOLE_FIELDS),

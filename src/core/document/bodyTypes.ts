@@ -58,6 +58,9 @@ export interface Body {
   /** Which hand the body was built for; null: as the instrument. A converted body keeps its braces. */
   readonly hand: Hand | null;
   readonly from: BodyDatum;
+  /** Edge to edge of the top where the bridge lies, and from the bridge's front edge to the end of the body; null: not measured. */
+  readonly across: number | null;
+  readonly tail: number | null;
   readonly braces: readonly Brace[];
   readonly plate: Plate | null;
   readonly soundhole: Soundhole | null;

@@ -2,8 +2,11 @@ import { bodyFields } from './bodyFields';
 import { bridgeGroupFields } from './bridgeGroupFields';
 import { FIELDS } from './fieldTable';
 import type { Field } from './fieldTypes';
+import { finishFields, READ_OF_FINISH } from './finishFields';
 import { firstFieldAt, ownCompensation } from './firstFields';
+import { GLUE_FIELDS, glueFields } from './glueFields';
 import { readingField } from './readingFields';
+import { notesFields, serialFields, woodFields } from './recordFields';
 import { repairFields } from './repairFields';
 import { SHAPE_PARAMETERS } from './shapeParameters';
 import { SOLE_FIELDS } from './soleFields';
@@ -11,7 +14,10 @@ import { stringFields } from './stringFields';
 import type { Project } from './types';
 
 const BY_PATH: ReadonlyMap<string, Field> = new Map(
-  [...FIELDS.measure, ...FIELDS.draw].map((field) => [field.path, field]),
+  [...FIELDS.measure, ...FIELDS.draw, ...FIELDS.place, ...GLUE_FIELDS, ...READ_OF_FINISH].map((field) => [
+    field.path,
+    field,
+  ]),
 );
 
 /** An outline that is drawn freely has no shape by name. */
@@ -32,6 +38,12 @@ const OF_PROJECT: readonly (readonly [string, (project: Project) => readonly Fie
   ['repair.', repairFields],
   ['body.', bodyFields],
   ['bridge.', bridgeGroupFields],
+  ['about.notes', notesFields],
+  ['build.serial', serialFields],
+  ['build.woods.', woodFields],
+  // Glue, air, grain, top and film: all rows but those of clamps and rebate stand above, since typing one begins its group.
+  ['build.glue.', glueFields],
+  ['build.rebate.', finishFields],
 ];
 
 /** The row of the field table for a path in this project; null when there is no such field. */
@@ -57,6 +69,7 @@ const otherReadings = ({ instrument }: Project): readonly Field[] => {
 export const allFields = (project: Project): readonly Field[] => [
   ...FIELDS.measure,
   ...FIELDS.draw.filter(({ path }) => path !== SHAPE_PATH || project.bridge.outline.kind !== 'drawn'),
+  ...FIELDS.place,
   ...otherReadings(project),
   ...OF_PROJECT.flatMap(([, rows]) => rows(project)),
   ...project.strings.flatMap(({ id }) => ownCompensation(project, id) ?? []),

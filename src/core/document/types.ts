@@ -2,6 +2,7 @@
 
 import type { Point } from '../geom/types';
 import type { Body } from './bodyTypes';
+import type { Build } from './buildTypes';
 import type { PinnedDimension } from './dimensionTypes';
 import type { Hand } from './hand';
 import type { Outline } from './outlineTypes';
@@ -37,6 +38,10 @@ export interface About {
   /** ISO 8601 instants. */
   readonly created: string;
   readonly changed: string;
+  /** What it was copied from, as that stood; null for a design of its own. */
+  readonly parent: { readonly id: string; readonly revision: number } | null;
+  /** Ids of photos, whose bytes are kept apart. */
+  readonly pictures: readonly string[];
 }
 
 export interface Instrument {
@@ -111,6 +116,15 @@ export interface PlayingSetup {
   readonly pushDown: number;
 }
 
+/** Setback per string id, mm, added to what the model wants: copied when accepted, so that later builds move no old drawing. */
+export interface Learned {
+  readonly byString: Readonly<Record<string, number>>;
+  /** How many instruments it rests on. */
+  readonly builds: number;
+  /** ISO 8601 instant. */
+  readonly accepted: string;
+}
+
 export interface Compensation {
   readonly by: CompensationBy;
   readonly rule: TrebleBass & { readonly reach: Reach; readonly source: string };
@@ -124,6 +138,8 @@ export interface Compensation {
     readonly nut: 'stays' | 'moves';
     readonly line: SaddleFit;
   };
+  /** What earlier instruments taught, as it was accepted; null when nothing was. Counts where the strings say what is wanted. */
+  readonly learned: Learned | null;
 }
 
 export interface Slot {
@@ -272,4 +288,6 @@ export interface Project {
   readonly doubts: Readonly<Record<string, number>>;
   /** Limits of the checks, where the maker's own differ from the usual. */
   readonly limits: Readonly<Record<string, number>>;
+  /** Null for a model; an instrument made from it has what was read and done. */
+  readonly build: Build | null;
 }

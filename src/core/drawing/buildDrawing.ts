@@ -17,6 +17,8 @@ export interface View {
   readonly hand: Hand;
   readonly datum: NutDatum;
   readonly style: LengthStyle;
+  /** How far from the centreline the square line and its words may reach, where that is less than usual, mm. */
+  readonly reach?: number;
 }
 
 /**
@@ -30,6 +32,7 @@ export const buildDrawing = (derived: Derived, view: View): readonly Item[] => {
   const show = (mm: number): string => showLength(mm, view.style);
   const line = placement.value.squareLine[view.style.unit];
   const { top, bottom, half } = box;
+  const reach = Math.min(half, view.reach ?? half);
   const sided: readonly Item[] = [
     ...drawWindows(bridge.value),
     ...drawBoard(board.value, top, bottom),
@@ -40,7 +43,7 @@ export const buildDrawing = (derived: Derived, view: View): readonly Item[] => {
   ];
   return [
     ...sided.map((item) => handedItem(view.hand, item)),
-    ...drawSquareLine(line, view.datum, half, show),
-    ...drawNutArrow(half - 8, top + 1),
+    ...drawSquareLine(line, view.datum, reach, show),
+    ...drawNutArrow(reach - 8, top + 1),
   ];
 };

@@ -1,6 +1,4 @@
 import { bodyHand } from '../body/bodyHand';
-import { rampMarks } from '../bridge/rampMarks';
-import { tieHoles } from '../bridge/tieHoles';
 import type { Around } from '../derive/createAround';
 import type { Derived } from '../derive/types';
 import type { Project } from '../document/types';
@@ -11,8 +9,7 @@ import { drawBody } from './body/drawBody';
 import type { View } from './buildDrawing';
 import { handedItem } from './handed';
 import { drawCheckMarks } from './marks/drawCheckMarks';
-import { drawRamps } from './marks/drawRamps';
-import { drawTies } from './marks/drawTies';
+import { drawHeld } from './marks/drawHeld';
 import { drawPinned } from './measure/drawPinned';
 import { drawRepair } from './repair/drawRepair';
 import type { Item } from './types';
@@ -28,7 +25,7 @@ export const drawAround = (project: Project, derived: Derived, around: Around, v
   under: [],
   over: [
     ...beneath(project, derived, around, view),
-    ...held(project, derived, view),
+    ...drawHeld(project, derived, view.hand),
     ...repaired(derived, around, view),
     ...pinned(project, derived, view),
     ...marked(around, view),
@@ -51,15 +48,6 @@ const repaired = ({ bridge }: Derived, { repair }: Around, { hand }: View): read
   if (repair === null) return [];
   const back = bridge.ok ? pathBounds(bridge.value.footprint.outline).maxY : Number.NEGATIVE_INFINITY;
   return drawRepair(repair, back).map((item) => handedItem(hand, item));
-};
-
-/** Ramps of the pin holes, or string holes. */
-const held = ({ bridge: { pins, ties }, strings }: Project, derived: Derived, { hand }: View): readonly Item[] => {
-  const { bridge, slot, saddle } = derived;
-  if (!bridge.ok || !slot.ok || !saddle.ok) return [];
-  const ramps = pins === null ? [] : drawRamps(rampMarks(pins, bridge.value.pins, saddle.value));
-  const holes = ties === null ? [] : tieHoles(ties, strings.length, slot.value, bridge.value);
-  return [...ramps, ...drawTies(holes, ties?.kind === 'back-edge')].map((item) => handedItem(hand, item));
 };
 
 const marked = ({ checks }: Around, { hand }: View): readonly Item[] =>

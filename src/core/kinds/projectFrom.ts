@@ -12,7 +12,7 @@ export const projectFrom = (row: KindRow, id: string, now: string): Project => {
     version: 1,
     id,
     revision: 0,
-    about: { name: `New ${row.name.toLowerCase()}`, notes: '', created: now, changed: now },
+    about: { name: `New ${row.name.toLowerCase()}`, notes: '', created: now, changed: now, parent: null, pictures: [] },
     instrument: {
       hand: 'right',
       frets: row.frets,
@@ -35,7 +35,7 @@ export const projectFrom = (row: KindRow, id: string, now: string): Project => {
       // A straightedge cannot rest on a fret that is not there.
       reliefFrets: { from: 1, to: Math.min(DEFAULT_SETUP.reliefFrets.to, row.frets.count) },
     },
-    compensation: { by: 'rule', rule: row.rule, own: {}, fit: DEFAULT_FIT },
+    compensation: { by: 'rule', rule: row.rule, own: {}, fit: DEFAULT_FIT, learned: null },
     bridge: {
       ...bridge,
       pins: bridge.pins === null ? null : { ...bridge.pins, ...row.pins },
@@ -51,5 +51,6 @@ export const projectFrom = (row: KindRow, id: string, now: string): Project => {
     sheets: DEFAULT_SHEETS,
     doubts: {},
     limits: {},
+    build: null,
   };
 };

@@ -30,14 +30,12 @@ export const pageHead = (
 ): readonly Item[] => {
   const width = frame.right - frame.left - MAP_ROOM;
   const fitting = fittedText(name, width - measureText(after, ...NOTE), ...NOTE);
+  const second = (printer: string): string => `${correctionWords(told.correction, printer)} · ${told.issued}`;
+  // A long name of a printer is cut, what is said after it never.
+  const printer = fittedText(told.correction?.name ?? '', width - measureText(second(''), ...NOTE), ...NOTE);
   return [
     sheetText('head-1', 'note', { x: frame.left, y: frame.top + 2 }, `${fitting}${after}`),
-    sheetText(
-      'head-2',
-      'note',
-      { x: frame.left, y: frame.top + 6.2 },
-      fittedText(`${correctionWords(told.correction)} · ${told.issued}`, width, ...NOTE),
-    ),
+    sheetText('head-2', 'note', { x: frame.left, y: frame.top + 6.2 }, fittedText(second(printer), width, ...NOTE)),
   ];
 };
 
@@ -62,40 +60,63 @@ export const wantedOf = (
   return { wanted: { profile, template: chosen.includes(TAPE_DOWN.id), parts }, missing };
 };
 
-/** The items of each page: parts that fit, then those that may be cut, in tiles; null when a part can be neither. */
-export const laidOn = (
-  frame: Frame,
-  parts: readonly SheetPart[],
-  unit: 'mm' | 'in',
-): readonly (readonly Item[])[] | null => {
-  const tiled = parts.filter((part) => tooLarge(part, frame)).map((part) => tilePages(part, frame, unit));
-  if (tiled.includes(null)) return null;
+/** A part that is cut over pages, and how many it takes. */
+export interface CutPart {
+  readonly part: SheetPart;
+  readonly pages: number;
+}
+
+/** Parts laid on pages: the items of each page, and which parts are cut. */
+export interface LaidParts {
+  readonly pages: readonly (readonly Item[])[];
+  readonly cut: readonly CutPart[];
+}
+
+/** Parts that fit a page, then those that may be cut, in tiles; null when a part can be neither. */
+export const laidOn = (frame: Frame, parts: readonly SheetPart[], unit: 'mm' | 'in'): LaidParts | null => {
+  const tiled = parts
+    .filter((part) => tooLarge(part, frame))
+    .map((part) => ({ part, pages: tilePages(part, frame, unit) ?? [] }));
+  if (tiled.some(({ pages }) => pages.length === 0)) return null;
   const whole = layParts(
     parts.filter((part) => !tooLarge(part, frame)),
     frame,
   );
-  return [...whole, ...tiled.flatMap((pages) => pages ?? [])];
+  return {
+    pages: [...whole, ...tiled.flatMap(({ pages }) => pages)],
+    cut: tiled.map(({ part, pages }) => ({ part, pages: pages.length })),
+  };
 };
+
+/** Pages of one frame, and which parts are cut over several of them. */
+export interface LaidPages {
+  readonly pages: readonly Page[];
+  readonly cut: readonly CutPart[];
+}
+
+/** The better of two ways that a paper can lie comes first: fewer parts cut, then fewer pages. */
+export const betterWay = (one: LaidPages, other: LaidPages): number =>
+  one.cut.length - other.cut.length || one.pages.length - other.pages.length;
 
 /** All pages on one frame; null when something does not fit it, or the template cannot be drawn. */
 export const pagesOn = (
   frame: Frame,
   { profile, template, parts }: Wanted,
   context: SheetContext,
-): readonly Page[] | null => {
+): LaidPages | null => {
   const laid = laidOn(frame, parts, context.style.unit);
   if (laid === null) return null;
   const first = template
-    ? templatePages(context.project, context.derived, frame, { ...context, profile }, laid.length)
+    ? templatePages(context.project, context.derived, frame, { ...context, profile }, laid.pages.length)
     : [];
   if (first === null) return null;
-  const of = first.length + laid.length;
+  const of = first.length + laid.pages.length;
   const { project, date, style } = context;
   const told = {
     correction: profile === null ? null : correctionBy(profile, frame),
     issued: `${date}, revision ${project.revision}`,
   };
-  const rest = laid.map((items, index): Page => {
+  const rest = laid.pages.map((items, index): Page => {
     const after = ` · ${project.instrument.hand} hand · sheet ${first.length + index + 1} of ${of} · 1:1`;
     return {
       width: frame.width,
@@ -103,5 +124,5 @@ export const pagesOn = (
       items: [...pageHead(frame, project.about.name, after, told), ...items, ...longLines(frame, style.unit)],
     };
   });
-  return [...first, ...rest];
+  return { pages: [...first, ...rest], cut: laid.cut };
 };

@@ -31,3 +31,11 @@ export const papersThatDo = (wouldDo: (paper: Paper) => boolean): string => {
   }
   return names.join(', ');
 };
+
+/** What a maker does whose sheet is too large: takes a paper that they own and that holds it, else one of the usual ones. */
+export const paperRemedy = (owned: readonly Paper[], wouldDo: (paper: Paper) => boolean): string => {
+  const held = owned.filter(wouldDo).map(({ name }) => name);
+  if (held.length > 0) return `Of your papers ${held.join(' or ')} would do: choose it under Paper.`;
+  const names = papersThatDo(wouldDo);
+  return names === '' ? 'None of the usual papers would do.' : `These papers would do: ${names}.`;
+};

@@ -13,6 +13,8 @@ export interface PrintSettings {
   /** Ids of the papers that the maker owns; they are offered first. */
   readonly owned: readonly string[];
   readonly own: readonly OwnPaper[];
+  /** Id of the paper that lies in the printer; null: the one that the pages are laid for. */
+  readonly loaded: string | null;
 }
 
 /** Between what printers leave white (common practice, no source) and what leaves room to draw, mm. */
@@ -26,6 +28,7 @@ export const USUAL_PRINT_SETTINGS: PrintSettings = {
   margin: PAGE_MARGIN,
   owned: ['a4', 'letter'],
   own: [],
+  loaded: null,
 };
 
 const within = (value: unknown, { least, most }: { readonly least: number; readonly most: number }): value is number =>
@@ -40,7 +43,7 @@ const isOwnPaper = (paper: unknown): paper is OwnPaper => {
 
 /** Settings from what was kept; whatever is missing or not allowed takes its usual value. */
 export const readPrintSettings = (kept: object): PrintSettings => {
-  const { margin, owned, own } = kept as Partial<Record<keyof PrintSettings, unknown>>;
+  const { margin, owned, own, loaded } = kept as Partial<Record<keyof PrintSettings, unknown>>;
   const papers = (Array.isArray(own) ? own.filter(isOwnPaper) : [])
     .filter(({ id }, index, all) => all.findIndex((other) => other.id === id) === index)
     .slice(0, MOST_PAPERS);
@@ -48,6 +51,7 @@ export const readPrintSettings = (kept: object): PrintSettings => {
   return {
     margin: within(margin, MARGINS) ? margin : USUAL_PRINT_SETTINGS.margin,
     owned: Array.isArray(owned) ? known.filter((id) => owned.includes(id)) : USUAL_PRINT_SETTINGS.owned,
+    loaded: known.find((id) => id === loaded) ?? null,
     own: papers.map(({ id, name, width, height }) => ({ id, name, width, height })),
   };
 };

@@ -4,6 +4,7 @@ import { finishMask } from './parts/finishMask';
 import { gaugeEnds } from './parts/gaugeEnds';
 import { heightCard } from './parts/heightCard';
 import { insideCaul } from './parts/insideCaul';
+import { longGauge } from './parts/longGauge';
 import { octaveStick } from './parts/octaveStick';
 import { saddleBlankSheet } from './parts/saddleBlankSheet';
 import { slotCard } from './parts/slotCard';
@@ -27,6 +28,7 @@ export const SHEET_KINDS: readonly SheetKind[] = [
   soleProfile,
   octaveStick,
   gaugeEnds,
+  longGauge,
   windowSheet,
   drillCard,
   finishMask,

@@ -7,7 +7,7 @@ import { squareSide } from './calibrationSquare';
 import { correctedFor } from './correctedFor';
 import { type Frame, frameOf } from './frame';
 import { longLines } from './longLines';
-import { papersThatDo } from './papers';
+import { paperRemedy } from './papers';
 import { correctionBy, type PrinterProfile } from './proof/printerProfile';
 import { bottomRow, REFERENCE_GAP, referenceBlock, squarePage } from './referenceBlock';
 import { scissorsLines, type TapedPart, tapedPart } from './tapedPart';
@@ -21,6 +21,8 @@ export interface TemplateOptions {
   readonly date: string;
   /** The printer that the pages are corrected for; without one they are not. */
   readonly profile?: PrinterProfile | null;
+  /** Papers that the maker has, named first where this one is too small. */
+  readonly owned?: readonly Paper[];
 }
 
 type Content = Omit<TemplateContent, 'correction'>;
@@ -52,7 +54,7 @@ const onePage: Fill = (frame, taped, content, more) => {
       width: frame.width,
       height: frame.height,
       items: [
-        ...taped.at((frame.left + frame.right) / 2, frame.top),
+        ...taped.on(frame),
         ...scissorsLines(frame, cut),
         ...reference.at(frame.left, frame.bottom - reference.height, { number: 1, of: 1 + more }),
         ...longLines(frame, content.style.unit),
@@ -74,7 +76,7 @@ const twoPages: Fill = (frame, taped, content, more) => {
   });
   return [
     page([
-      ...taped.at((frame.left + frame.right) / 2, frame.top),
+      ...taped.on(frame),
       ...scissorsLines(frame, frame.top + taped.height),
       ...row.at(frame.left, frame.bottom - row.height, { number: 1, of: 2 + more }),
     ]),
@@ -109,7 +111,7 @@ export const templatePages = (
   project: Project,
   derived: Derived,
   frame: Frame,
-  { style, date, profile = null }: Omit<TemplateOptions, 'paper'>,
+  { style, date, profile = null }: Omit<TemplateOptions, 'paper' | 'owned'>,
   more: number,
 ): readonly Page[] | null => {
   const { placement, scale } = derived;
@@ -137,20 +139,21 @@ export const tapeDownTemplate = (
   derived: Derived,
   options: TemplateOptions,
 ): Result<SheetDocument> => {
-  const { paper, style, date, profile = null } = options;
+  const { paper, style, date, profile = null, owned = [] } = options;
   if (!derived.placement.ok || !derived.scale.ok) return failed(derived.issues);
   const taped = tapedPart(project, derived, style);
   if (taped === null) return failed(derived.issues);
   const content = { project, scale: derived.scale.value, placement: derived.placement.value, style, date };
   const pages = layOut(paper, taped, content, profile);
   if (pages === null) {
-    const names = papersThatDo(
+    const remedy = paperRemedy(
+      owned,
       (each) => layOut({ ...paper, width: each.width, height: each.height }, taped, content, profile) !== null,
     );
     return fail(
       'paper',
       'sheet.large',
-      `This template is ${showLength(taped.width, style)} wide and ${showLength(taped.height, style)} long: too much for ${paper.name} by its ${tooWide(paper, taped) ? 'width' : 'length'}. ${names === '' ? 'None of the usual papers would do.' : `These papers would do: ${names}.`}`,
+      `This template is ${showLength(taped.width, style)} wide and ${showLength(taped.height, style)} long: too much for ${paper.name} by its ${tooWide(paper, taped) ? 'width' : 'length'}. ${remedy}`,
     );
   }
   return correctedFor(profile, {

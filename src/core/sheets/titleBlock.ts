@@ -8,7 +8,7 @@ import { DATUM_NAME } from '../placement/datumName';
 import { measureText } from '../text/measureText';
 import { formatLength, type LengthStyle } from '../units/formatLength';
 import { showLength } from '../units/showLength';
-import { factorWords } from './correctionWords';
+import { factorWords, readWords } from './correctionWords';
 import { fittedText } from './fittedText';
 import type { PrintCorrection } from './proof/types';
 import { sheetLine, sheetPath, sheetText } from './sheetItems';
@@ -22,8 +22,9 @@ export const titleBlockHeight = (correction: PrintCorrection | null): number => 
 const gauge = (mm: number): string => formatLength(mm, { unit: 'in', decimals: 3 }).replace(/^0/, '');
 
 /** For which printer a print is corrected, and when it was read; a long name is cut, the date never. */
-const printerLine = ({ name, date }: PrintCorrection, width: number): string => {
-  const read = `, read ${date}`;
+const printerLine = (correction: PrintCorrection, width: number): string => {
+  const { name } = correction;
+  const read = `, read ${readWords(correction)}`;
   const room = width - measureText(`for ${read}`, TEXT_HEIGHT.note, 'regular');
   return `for ${fittedText(name, room, TEXT_HEIGHT.note, 'regular')}${read}`;
 };

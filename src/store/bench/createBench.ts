@@ -21,12 +21,16 @@ export interface ProofSession {
   readonly rule: string;
   /** Doubt of one reading with a rule of one's own, mm. */
   readonly ownSigma: number;
+  /** Id of the paper that the readings were typed for; null while there are none. */
+  readonly paper: string | null;
   /** Id of the profile that the print in hand carries, as it says on it; '' for none, null: the one that is printed with. */
   readonly carried: string | null;
 }
 
 export interface BenchState extends KeptBench {
   readonly proof: ProofSession;
+  /** Of a download while paper, printer and pages do not go together: whether the maker is asked, and wants it. */
+  readonly download: 'free' | 'asked' | 'wanted';
 }
 
 /** What belongs to this maker's bench and not to a project. */
@@ -38,13 +42,19 @@ export interface Bench extends Pick<StoreApi<BenchState>, 'getState' | 'subscrib
   remove(id: string): void;
   /** What to print with from now on; null for no correction. */
   choose(id: string | null): void;
-  setProof(change: Partial<ProofSession>): void;
+  setProof(change: Partial<Pick<ProofSession, 'rule' | 'ownSigma' | 'carried'>>): void;
+  /** A length read on a print on this paper; what was read on another paper is forgotten with it. */
+  setReading(name: ReadingName, length: TypedLength | null, paper: string): void;
+  /** Forgets what was read on the print in hand. */
+  clearReadings(): void;
+  setDownload(download: BenchState['download']): void;
 }
 
 const NOTHING_READ: ProofSession = {
   lengths: { across: null, along: null, down: null, up: null },
   rule: USUAL_RULE,
   ownSigma: 0.1,
+  paper: null,
   carried: null,
 };
 
@@ -70,6 +80,7 @@ export const createBench = (memory: DeviceMemory): Bench => {
   const { getState, setState, subscribe } = createStore<BenchState>(() => ({
     ...readBench(memory.read()),
     proof: NOTHING_READ,
+    download: 'free',
   }));
   const setKept = (change: Partial<KeptBench>): void => {
     setState(change);
@@ -111,5 +122,15 @@ export const createBench = (memory: DeviceMemory): Bench => {
     },
     choose: (chosen) => setKept({ chosen }),
     setProof: (change) => setState(({ proof }) => ({ proof: { ...proof, ...change } })),
+    setReading: (name, length, paper) =>
+      setState(({ proof }) => {
+        const before = proof.paper === paper ? proof.lengths : NOTHING_READ.lengths;
+        const lengths = { ...before, [name]: length };
+        const read = Object.values(lengths).some((each) => each !== null);
+        return { proof: { ...proof, lengths, paper: read ? paper : null } };
+      }),
+    clearReadings: () =>
+      setState(({ proof }) => ({ proof: { ...proof, lengths: NOTHING_READ.lengths, paper: NOTHING_READ.paper } })),
+    setDownload: (download) => setState({ download }),
   };
 };

@@ -16,7 +16,7 @@ const isSigma = (value: unknown): boolean => typeof value === 'number' && value 
 
 const isProfile = (kept: unknown): kept is PrinterProfile => {
   if (typeof kept !== 'object' || kept === null) return false;
-  const { id, printer, paper, factorX, factorY, sigmaX, sigmaY, date } = kept as Partial<
+  const { id, printer, paper, factorX, factorY, sigmaX, sigmaY, date, againstAdvice } = kept as Partial<
     Record<keyof PrinterProfile, unknown>
   >;
   return (
@@ -26,7 +26,8 @@ const isProfile = (kept: unknown): kept is PrinterProfile => {
     [factorX, factorY].every(isFactor) &&
     [sigmaX, sigmaY].every(isSigma) &&
     typeof date === 'string' &&
-    /^\d{4}-\d{2}-\d{2}$/.test(date)
+    /^\d{4}-\d{2}-\d{2}$/.test(date) &&
+    (againstAdvice === undefined || againstAdvice === true)
   );
 };
 
@@ -42,8 +43,9 @@ const profilesFrom = (list: unknown): readonly PrinterProfile[] =>
   (Array.isArray(list) ? list.filter(isProfile) : [])
     .filter(({ id }, index, all) => all.findIndex((other) => other.id === id) === index)
     .slice(0, MOST_PROFILES)
-    .map(({ id, printer, paper, factorX, factorY, sigmaX, sigmaY, date }) => ({
+    .map(({ id, printer, paper, factorX, factorY, sigmaX, sigmaY, date, againstAdvice }) => ({
       ...{ id, printer, paper, factorX, factorY, sigmaX, sigmaY, date },
+      ...(againstAdvice === true ? { againstAdvice } : {}),
     }));
 
 /** What was kept, from its text; whatever is no profile, or has the id of one before it, is left out. */

@@ -1,5 +1,6 @@
 import { useEffect, useId, useRef } from 'react';
 import { KINDS } from '../../core/kinds/kinds';
+import { useServices } from '../services';
 import { DEMO } from './demoOrKind';
 
 interface NewDialogProps {
@@ -9,6 +10,7 @@ interface NewDialogProps {
 
 /** What to start from, open from the moment it is there. Undo brings the work in hand back. */
 export function NewDialog({ begin, closed }: NewDialogProps) {
+  const { actions } = useServices().store;
   const dialog = useRef<HTMLDialogElement>(null);
   const title = useId();
   useEffect(() => {
@@ -21,8 +23,8 @@ export function NewDialog({ begin, closed }: NewDialogProps) {
       <form method="dialog">
         <h2 id={title}>Begin a new instrument</h2>
         <p className="hint">
-          Where no field names a source, their figures are from memory: measuring beats them all. Undo brings the
-          present work back.
+          Where no field names a source, their figures are from memory: measuring beats them all. The present work stays
+          in the library, and Undo brings it back.
         </p>
         <div className="kinds">
           {[...KINDS, DEMO].map(({ id, name }) => (
@@ -31,6 +33,9 @@ export function NewDialog({ begin, closed }: NewDialogProps) {
             </button>
           ))}
         </div>
+        <button type="submit" onClick={() => actions.setDevice({ station: 'record' })}>
+          From a model of the library …
+        </button>
         <p className="hint">
           All with a bridge that is glued to the top. A floating bridge, held by the strings alone, is outside this
           tool.

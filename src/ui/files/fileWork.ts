@@ -42,7 +42,11 @@ export const fileWork = ({ store, clock, newId, files, codec, workshop, benchMem
   };
 
   const makePdf = async (): Promise<void> => {
-    const [{ benchNow, makeSheet }, { makePdf: write }] = await Promise.all([import('../print/useSheet'), workshop()]);
+    const [{ benchNow, letGo, makeSheet }, { makePdf: write }] = await Promise.all([
+      import('../print/useSheet'),
+      workshop(),
+    ]);
+    if (!letGo(getState().device, benchMemory)) return actions.setDevice({ station: 'print' });
     const state = getState();
     const sheet = makeSheet(state, clock.today(), benchNow(benchMemory));
     const made = sheet.ok ? await write(sheet.value.document) : sheet;

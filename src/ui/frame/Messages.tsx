@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react';
 import { useServices } from '../services';
 import { useStore } from '../useStore';
 
@@ -18,12 +19,17 @@ export function AlertBar() {
   );
 }
 
-/** What happened last. */
+const KeepLine = lazy(async () => ({ default: (await import('../record/KeepLine')).KeepLine }));
+
+/** What happened last, and what is kept. */
 export function StatusBar() {
   const message = useStore((state) => state.message);
   return (
     <footer className="status-bar">
       <p role="status">{message.kind === 'status' && <span key={message.count}>{message.text}</span>}</p>
+      <Suspense fallback={null}>
+        <KeepLine />
+      </Suspense>
     </footer>
   );
 }

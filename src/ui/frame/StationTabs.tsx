@@ -8,6 +8,8 @@ const STATIONS: readonly { readonly id: Station; readonly name: string }[] = [
   { id: 'measure', name: 'Measure' },
   { id: 'draw', name: 'Draw' },
   { id: 'print', name: 'Print' },
+  { id: 'place', name: 'Place' },
+  { id: 'record', name: 'Record' },
 ];
 
 /** The id of the panel that the tabs control. */

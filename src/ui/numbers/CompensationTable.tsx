@@ -3,6 +3,7 @@ import { NINETEEN_OF_TWENTY } from '../plusMinus';
 import { useLengths } from '../useLengths';
 import { useStore } from '../useStore';
 import { signedCents } from '../withSign';
+import { LearnedRow } from './LearnedRow';
 
 interface CompensationTableProps {
   readonly strings: readonly StringCompensation[];
@@ -11,7 +12,8 @@ interface CompensationTableProps {
 /** What each string asks for, what the model says, and what a straight saddle gives. */
 export function CompensationTable({ strings }: CompensationTableProps) {
   const { bare, signed } = useLengths();
-  const byModel = useStore((state) => state.project.compensation.by === 'strings');
+  const { by, learned } = useStore((state) => state.project.compensation);
+  const byModel = by === 'strings' && learned === null;
   const modelText = (model: StringCompensation['model']): string => {
     if (model === null) return '–';
     const doubt = `± ${bare(NINETEEN_OF_TWENTY * model.sigma)}`;
@@ -45,6 +47,11 @@ export function CompensationTable({ strings }: CompensationTableProps) {
           </tr>
         ))}
       </tbody>
+      {learned !== null && (
+        <tfoot>
+          <LearnedRow learned={learned} counts={by === 'strings'} />
+        </tfoot>
+      )}
     </table>
   );
 }

@@ -1,4 +1,5 @@
 import { DATUM_NAME } from '../../core/placement/datumName';
+import { RunningTimers } from '../place/run/timers/RunningTimers';
 import { useLengths } from '../useLengths';
 import { useStore } from '../useStore';
 import { ChecksTable } from './ChecksTable';
@@ -7,6 +8,7 @@ import { DistancesTable } from './DistancesTable';
 import { FigureStyle } from './FigureStyle';
 import { PlacementTable } from './PlacementTable';
 import { ShapingTable } from './ShapingTable';
+import '../style/numbers.css';
 
 /** Every figure that the maker measures by, whatever the station. */
 export function NumbersPanel() {
@@ -19,6 +21,7 @@ export function NumbersPanel() {
   const reasons = issues.map(({ message }) => message).join(' ');
   return (
     <aside className="numbers" aria-label="Numbers">
+      <RunningTimers />
       <div className="numbers-head">
         <h2 id="placement-title">Placement numbers</h2>
         <FigureStyle />

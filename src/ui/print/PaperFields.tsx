@@ -2,9 +2,11 @@ import { useId } from 'react';
 import { MARGINS, paperOf, papersOf } from '../../core/sheets/printSettings';
 import { LengthBox } from '../draw/outline/LengthBox';
 import { More } from '../fields/More';
+import { SelectRow } from '../fields/SelectRow';
 import { useServices } from '../services';
 import { useStore } from '../useStore';
 import { OwnPapers } from './OwnPapers';
+import { PaperCautions } from './paper/PaperCautions';
 import { usePrintSettings } from './usePrintSettings';
 
 /** The paper in the printer, the white at its edges, and which papers are offered. */
@@ -39,6 +41,17 @@ export function PaperFields() {
             ))}
         </select>
       </div>
+      <SelectRow
+        label="In the printer"
+        about="Which paper lies in the printer now. You are warned before pages for another one are downloaded."
+        value={settings.loaded ?? ''}
+        choices={[
+          { value: '', label: 'the same' },
+          ...[...first, ...others].map((paper) => ({ value: paper.id, label: paper.name })),
+        ]}
+        choose={(loaded) => set({ ...settings, loaded: loaded === '' ? null : loaded })}
+      />
+      <PaperCautions />
       <More summary="Your papers and margins">
         <LengthBox
           path="print.margin"

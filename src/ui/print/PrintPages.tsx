@@ -1,12 +1,23 @@
 import { ItemsSvg } from '../items/ItemsSvg';
+import { SetPages } from './sets/SetPages';
+import { useSetPreview } from './sets/useSetPreview';
 import { useSheet } from './useSheet';
 
-/** The pages as they will print. */
+/** The pages as they will print: those of the instrument in hand, or of a set that is looked through. */
 export function PrintPages() {
-  const sheet = useSheet();
+  const [, { kind }] = useSetPreview();
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: pages larger than the view are scrolled by keys
     <section className="pages" aria-label="Pages" tabIndex={0}>
+      {kind === 'closed' ? <OwnPages /> : <SetPages />}
+    </section>
+  );
+}
+
+function OwnPages() {
+  const sheet = useSheet();
+  return (
+    <>
       {sheet.ok ? (
         sheet.value.document.pages.map(({ width, height, items }, index) => (
           <figure key={items[0]?.id ?? index}>
@@ -25,6 +36,6 @@ export function PrintPages() {
       ) : (
         <p className="not-yet">{sheet.issues.map(({ message }) => message).join(' ')}</p>
       )}
-    </section>
+    </>
   );
 }

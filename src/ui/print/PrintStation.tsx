@@ -1,9 +1,11 @@
+import type { MadeSheets } from '../../core/sheets/makeSheets';
 import { missingCharacters } from '../../core/text/missingCharacters';
 import { FieldGroup } from '../fields/FieldGroup';
 import { useLengths } from '../useLengths';
 import { useStore } from '../useStore';
 import { FilesFields } from './files/FilesFields';
 import { PaperFields } from './PaperFields';
+import { PaperDialog } from './paper/PaperDialog';
 import { PaperTruth } from './proof/PaperTruth';
 import { ProofFields } from './proof/ProofFields';
 import { SheetTicks } from './SheetTicks';
@@ -19,6 +21,7 @@ export function PrintStation() {
   const side = style.unit === 'in' ? '4 in' : '100 mm';
   return (
     <div className="field-panel">
+      <PaperDialog />
       <div className="field-groups">
         <FieldGroup title="Sheet">
           <PaperFields />
@@ -38,16 +41,18 @@ export function PrintStation() {
               </p>
             ))
           )}
+          {sheet.ok && <TiledSheets tiled={sheet.value.tiled} />}
           <NotPrintable />
         </FieldGroup>
         <SheetTicks missing={sheet.ok ? sheet.value.missing : []} />
         <SetFields />
         <FieldGroup title="On the tape-down template">
           <ul className="plain">
-            <li>The bridge at true size, with slot, pins and locating pins.</li>
+            <li>The bridge at true size, with slot, pins or string holes, and locating pins.</li>
             <li>The square line, with its distance from the nut and from the 12th fret.</li>
             <li>Outer strings, board edges and octave line, to lie over the real ones.</li>
             <li>Corner windows, cut out to carry the bridge to tape.</li>
+            <li>On a small body, where to trim the paper, once its width at the bridge is entered at Draw.</li>
             <li>A {inches ? '4 in' : '100 mm'} square and long lines both ways, to prove the print.</li>
           </ul>
         </FieldGroup>
@@ -76,6 +81,21 @@ export function PrintStation() {
         </FieldGroup>
       </div>
     </div>
+  );
+}
+
+/** Which sheets are cut over several pages, and which paper would spare it. */
+function TiledSheets({ tiled }: Pick<MadeSheets, 'tiled'>) {
+  if (tiled.length === 0) return null;
+  return (
+    <ul className="plain field-note" aria-label="Sheets over several pages">
+      {tiled.map(({ name, pages, whole }) => (
+        <li key={name}>
+          {name}: {pages} pages, joined by their marks.
+          {whole !== null && ` ${whole}, which you own, would hold it on one page.`}
+        </li>
+      ))}
+    </ul>
   );
 }
 

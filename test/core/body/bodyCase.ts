@@ -31,6 +31,8 @@ export const plateWith = (changes: Partial<Plate> = {}): Plate => ({
 export const bodyWith = (changes: Partial<Body> = {}): Body => ({
   hand: null,
   from: 'nut',
+  across: null,
+  tail: null,
   braces: [],
   plate: null,
   soundhole: null,

@@ -229,3 +229,20 @@ describe('saddlePlace refuses', () => {
     expect(codesOf(laid)).toEqual(['saddle.strings']);
   });
 });
+
+describe('saddlePlace with what earlier instruments taught', () => {
+  const learned = { byString: { s1: 0.25, s6: -0.5, gone: 9 }, builds: 12, accepted: '2026-11-25T10:00:00.000Z' };
+
+  it('adds it to what the strings want, string by string, and leaves the model as it is', () => {
+    const { strings } = lay({ by: 'strings', learned });
+    for (const [index, fit] of WORKED.fit.entries()) {
+      const added = index === 0 ? 0.25 : index === 5 ? -0.5 : 0;
+      expect(Math.abs((strings[index]?.wanted ?? 0) - fit - added)).toBeLessThan(0.002);
+      expect(Math.abs((strings[index]?.model?.setback ?? 0) - fit)).toBeLessThan(0.002);
+    }
+  });
+
+  it.each(['rule', 'own'] as const)('sets it aside where compensation is by %s', (by) => {
+    expect(lay({ by, learned })).toEqual(lay({ by }));
+  });
+});

@@ -105,6 +105,13 @@ describe('a body with any figures that its rows allow', () => {
 describe('a file', () => {
   const text = encodeProject(project);
 
+  it('that was written before a body had a size has none measured', () => {
+    const older = text.replace(/\s*"(across|tail)": null,/g, '');
+    expect(older).not.toContain('"tail"');
+    const read = decodeProject(older);
+    expect(read.ok && read.value.body).toEqual(full);
+  });
+
   it.each([
     ['"kind": "x-leg"', '"kind": "y-leg"'],
     ['"read": true', '"read": 1'],

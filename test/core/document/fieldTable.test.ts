@@ -10,7 +10,7 @@ import { plainStrings, steelProject, steelWith } from './steelProject';
 /** Leaves of a project that no row edits, and why. */
 const WITHOUT_ROW = [
   /^(format|version|id|revision)$/, // kept by the program
-  /^about\.(created|changed|notes)$/, // kept by the program; notes have no box yet
+  /^about\.(created|changed|notes|parent|pictures)$/, // kept by the program, or not figures
   /^instrument\.scale\.from$/, // follows what was typed last
   /^instrument\.scale\.readings\.\d+\.(fret|value)$/, // their rows go by the fret, see below
   /^strings\.\d+\.(id|course|wound)$/, // commands of their own
@@ -24,6 +24,8 @@ const WITHOUT_ROW = [
 const NULL_GROUPS = [
   'body',
   'repair',
+  'build',
+  'compensation.learned',
   'bridge.pins',
   'bridge.pins.ramp',
   'bridge.ties',

@@ -47,7 +47,14 @@ export const steelProject: Project = {
   version: 1,
   id: 'p1',
   revision: 3,
-  about: { name: 'Plain steel', notes: '', created: '2026-01-02T03:04:05Z', changed: '2026-01-02T03:04:05Z' },
+  about: {
+    name: 'Plain steel',
+    notes: '',
+    created: '2026-01-02T03:04:05Z',
+    changed: '2026-01-02T03:04:05Z',
+    parent: null,
+    pictures: [],
+  },
   instrument: {
     hand: 'right',
     frets: { count: 20, bodyJoin: 14 },
@@ -75,6 +82,7 @@ export const steelProject: Project = {
     rule: { treble: 1.5875, bass: 3.96875, reach: 'break-point', source: '' },
     own: {},
     fit: { firstFret: 1, lastFret: 12, match: 'range', nut: 'stays', line: 'least-squares' },
+    learned: null,
   },
   bridge: {
     outline: {
@@ -133,6 +141,7 @@ export const steelProject: Project = {
   sheets: { chosen: ['tape-down'] },
   doubts: {},
   limits: {},
+  build: null,
 };
 
 type Group = 'instrument' | 'bridge' | 'compensation' | 'setup' | 'height' | 'audit';

@@ -16,7 +16,7 @@ const withCard = () => {
 
 describe('readPrintSettings', () => {
   it('gives back what was kept, as text between', () => {
-    const settings = { ...withCard(), margin: 8, owned: ['letter', 'a0'] };
+    const settings = { ...withCard(), margin: 8, owned: ['letter', 'a0'], loaded: 'own-1' };
     expect(readPrintSettings(JSON.parse(JSON.stringify(settings)))).toEqual(settings);
   });
 
@@ -30,6 +30,7 @@ describe('readPrintSettings', () => {
     ['a paper without a name', { own: [{ id: 'own-1', name: '', width: 100, height: 200 }] }],
     ['a paper of endless length', { own: [{ id: 'own-1', name: 'Roll', width: 100, height: 1e9 }] }],
     ['a paper that passes for a usual one', { own: [{ id: 'a4', name: 'A4', width: 100, height: 200 }] }],
+    ['a paper in the printer that there is not', { loaded: 'own-9' }],
     ['no paper at all', { own: [null, 3, 'a4'] }],
   ])('takes the usual from %s', (_, kept) => expect(readPrintSettings(kept)).toEqual(USUAL_PRINT_SETTINGS));
 

@@ -77,10 +77,31 @@ describe('the bench of this device', () => {
   it('keeps what was read on a print for this visit only', () => {
     const { bench, kept } = benchWith();
     const across = { text: '179.5', mm: 179.5, unit: 'mm' } as const;
-    const { lengths } = bench.getState().proof;
-    bench.setProof({ lengths: { ...lengths, across }, rule: 'calliper' });
-    expect(bench.getState().proof).toMatchObject({ lengths: { across, along: null }, rule: 'calliper' });
+    bench.setProof({ rule: 'calliper' });
+    bench.setReading('across', across, 'a4');
+    expect(bench.getState().proof).toMatchObject({ lengths: { across, along: null }, rule: 'calliper', paper: 'a4' });
     expect(kept()).toBeNull();
+  });
+
+  it('never mixes readings of prints on two papers', () => {
+    const { bench } = benchWith();
+    const length = { text: '180', mm: 180, unit: 'mm' } as const;
+    bench.setReading('across', length, 'a4');
+    bench.setReading('along', length, 'letter');
+    expect(bench.getState().proof).toMatchObject({ lengths: { across: null, along: length }, paper: 'letter' });
+    bench.setReading('along', null, 'letter');
+    expect(bench.getState().proof.paper).toBeNull();
+    bench.setReading('up', length, 'a4');
+    bench.clearReadings();
+    expect(bench.getState().proof).toMatchObject({ lengths: { up: null }, paper: null });
+  });
+
+  it('keeps that factors were kept against advice', () => {
+    const first = benchWith();
+    answerOf(first.bench.keep({ ...LASER, againstAdvice: true }));
+    expect(benchWith(first.kept()).bench.getState().profiles).toEqual([{ ...LASER, againstAdvice: true }]);
+    const wrong = JSON.stringify({ profiles: [{ ...LASER, againstAdvice: 'yes' }] });
+    expect(benchWith(wrong).bench.getState().profiles).toEqual([]);
   });
 
   it.each([

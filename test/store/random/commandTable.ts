@@ -4,13 +4,17 @@ import { createDerive } from '../../../src/core/derive/createDerive';
 import { allFields } from '../../../src/core/document/fieldAt';
 import type { Field } from '../../../src/core/document/fieldTypes';
 import type { FieldValue } from '../../../src/core/document/fieldValue';
+import { GLUE_FIELDS } from '../../../src/core/document/glueFields';
 import { SHAPE_NAMES } from '../../../src/core/document/shapeNames';
 import type { Project, ShapeName } from '../../../src/core/document/types';
 import { rectanglePath } from '../../../src/core/geom/rectanglePath';
 import type { Point } from '../../../src/core/geom/types';
+import { GRAIN_COEFFICIENTS } from '../../../src/core/glue/grainCoefficients';
 import { STRING_SETS } from '../../../src/core/intonation/stringSets';
 import { KINDS } from '../../../src/core/kinds/kinds';
 import type { Result } from '../../../src/core/result';
+import { runCase } from '../../../src/core/run/runCase';
+import { runSteps } from '../../../src/core/run/runSteps';
 import { addString } from '../../../src/store/commands/addString';
 import { addBrace } from '../../../src/store/commands/body/addBrace';
 import { centrePlate } from '../../../src/store/commands/body/centrePlate';
@@ -37,6 +41,10 @@ import { chooseStringSet } from '../../../src/store/commands/chooseStringSet';
 import { chooseWinding } from '../../../src/store/commands/chooseWinding';
 import { pinDimension } from '../../../src/store/commands/dimensions/pinDimension';
 import { unpinDimension } from '../../../src/store/commands/dimensions/unpinDimension';
+import { chooseRebate } from '../../../src/store/commands/finish/chooseRebate';
+import { chooseGrain } from '../../../src/store/commands/glue/chooseGrain';
+import { setClamps } from '../../../src/store/commands/glue/setClamps';
+import { setGlueField } from '../../../src/store/commands/glue/setGlueField';
 import { lineUp } from '../../../src/store/commands/hand/lineUp';
 import { moveParts } from '../../../src/store/commands/hand/moveParts';
 import { placeParts } from '../../../src/store/commands/hand/placeParts';
@@ -57,6 +65,20 @@ import { setNodePlace } from '../../../src/store/commands/outline/setNodePlace';
 import { setRadius } from '../../../src/store/commands/outline/setRadius';
 import { setSegmentKind } from '../../../src/store/commands/outline/setSegmentKind';
 import { setSymmetric } from '../../../src/store/commands/outline/setSymmetric';
+import { acceptRound } from '../../../src/store/commands/place/acceptRound';
+import { beginRound } from '../../../src/store/commands/place/beginRound';
+import { chooseDrop } from '../../../src/store/commands/place/chooseDrop';
+import { removeReading } from '../../../src/store/commands/place/removeReading';
+import { removeRound } from '../../../src/store/commands/place/removeRound';
+import { takeReading } from '../../../src/store/commands/place/takeReading';
+import { takeTuned } from '../../../src/store/commands/place/takeTuned';
+import { addPicture } from '../../../src/store/commands/record/addPicture';
+import { addWood } from '../../../src/store/commands/record/addWood';
+import { beginInstrument } from '../../../src/store/commands/record/beginInstrument';
+import { movePicture } from '../../../src/store/commands/record/movePicture';
+import { removePicture } from '../../../src/store/commands/record/removePicture';
+import { removeWood } from '../../../src/store/commands/record/removeWood';
+import { restoreVersion } from '../../../src/store/commands/record/restoreVersion';
 import { removeString } from '../../../src/store/commands/removeString';
 import { addFormerHole } from '../../../src/store/commands/repair/addFormerHole';
 import { chooseFormerDatum } from '../../../src/store/commands/repair/chooseFormerDatum';
@@ -67,9 +89,15 @@ import { chooseRepair } from '../../../src/store/commands/repair/chooseRepair';
 import { removeFormerHole } from '../../../src/store/commands/repair/removeFormerHole';
 import { takeFormerModel } from '../../../src/store/commands/repair/takeFormerModel';
 import { takeFormerOutline } from '../../../src/store/commands/repair/takeFormerOutline';
+import { tickStep } from '../../../src/store/commands/run/tickStep';
 import { setField } from '../../../src/store/commands/setField';
 import { setHand } from '../../../src/store/commands/setHand';
 import { chooseSole } from '../../../src/store/commands/sole/chooseSole';
+import { addStringUp } from '../../../src/store/commands/stringUp/addStringUp';
+import { changeStringUp } from '../../../src/store/commands/stringUp/changeStringUp';
+import { readCents } from '../../../src/store/commands/stringUp/readCents';
+import { removeStringUp } from '../../../src/store/commands/stringUp/removeStringUp';
+import { takeLearned } from '../../../src/store/commands/stringUp/takeLearned';
 import { takeOutline } from '../../../src/store/commands/takeOutline';
 import type { Dice } from './dice';
 
@@ -98,6 +126,16 @@ const nodeCount = ({ bridge: { outline } }: Project): number =>
 const node = (project: Project, dice: Dice): number => dice.below(nodeCount(project));
 const small = (dice: Dice): Point => ({ x: dice.within(1.5), y: dice.within(1.5) });
 const braceId = ({ body }: Project, dice: Dice): string => dice.of(body?.braces.map(({ id }) => id) ?? []) ?? 'none';
+
+const stringUpId = ({ build }: Project, dice: Dice): string =>
+  dice.of(build?.stringUps.map(({ id }) => id) ?? []) ?? 'none';
+const roundId = ({ build }: Project, dice: Dice): string => dice.of(build?.rounds.map(({ id }) => id) ?? []) ?? 'none';
+const toBegin = (dice: Dice) => ({
+  id: `round${dice.below(1_000_000)}`,
+  at: WHEN,
+  stage: dice.of(['dry', 'taped', 'wet', 'cured'] as const) ?? 'taped',
+});
+const stringId = ({ strings }: Project, dice: Dice): string => dice.of(strings)?.id ?? 'none';
 
 const PARTS = [
   'footprint',
@@ -347,6 +385,127 @@ export const COMMANDS: Readonly<Record<string, Row>> = {
     return (before) => takeFormerOutline(before, path);
   },
   chooseSole: yesNo(chooseSole),
+  setGlueField: (_, dice) => {
+    const field = dice.of(GLUE_FIELDS) ?? GLUE_FIELDS[0];
+    if (field === undefined) throw new Error('There are no fields of glue.');
+    const value = valueFor(field, dice);
+    return (before) => setGlueField(before, field, value);
+  },
+  setClamps: (_, dice) => {
+    const places = Array.from({ length: dice.below(5) }, () => ({ x: dice.within(70), y: 15 + dice.within(10) }));
+    const clamps = dice.below(4) === 0 ? null : places;
+    return (before) => setClamps(before, clamps);
+  },
+  chooseGrain: (_, dice) => {
+    const piece = dice.of(['top', 'bridge'] as const) ?? 'top';
+    const wood = dice.of(GRAIN_COEFFICIENTS)?.id ?? '';
+    return (before) => chooseGrain(before, piece, wood);
+  },
+  tickStep: (project, dice) => {
+    const id = dice.of(runSteps(runCase(project, 2)))?.id ?? '';
+    const at = dice.below(4) === 0 ? null : WHEN;
+    return (before) => tickStep(before, id, at);
+  },
+  addStringUp: (project, dice) => {
+    const id = `u${dice.below(200)}`;
+    const stood = { [stringId(project, dice)]: dice.within(5) };
+    return (before) => addStringUp(before, { id, at: WHEN, crown: 'straight', predicted: stood, stood });
+  },
+  removeStringUp: (project, dice) => {
+    const id = dice.below(3) === 0 ? stringUpId(project, dice) : 'none';
+    return (before) => removeStringUp(before, id);
+  },
+  readCents: (project, dice) => {
+    const [id, string, fret] = [stringUpId(project, dice), stringId(project, dice), 1 + dice.below(25)];
+    const cents = dice.below(4) === 0 ? null : dice.within(110);
+    return (before) => readCents(before, { id, string, fret, cents });
+  },
+  changeStringUp: (project, dice) => {
+    const id = stringUpId(project, dice);
+    const change =
+      dice.of([
+        { stage: 'season' },
+        { tuner: 21 * dice.share() },
+        { action: { treble: dice.below(3) === 0 ? null : 16 * dice.share(), bass: null } },
+        { relief: dice.within(2) },
+        { humidity: 110 * dice.share() },
+        { meter: `meter ${dice.below(9)}`, note: `words ${dice.below(9)}` },
+        { crown: 'shaped', stood: { [stringId(project, dice)]: dice.within(5) } },
+      ] as const) ?? {};
+    return (before) => changeStringUp(before, id, change);
+  },
+  takeLearned: (project, dice) => {
+    const byString = { [stringId(project, dice)]: dice.within(1.5) };
+    const learned = dice.below(3) === 0 ? null : { byString, builds: 1 + dice.below(30), accepted: WHEN };
+    return (before) => takeLearned(before, learned);
+  },
+  takeReading: (_, dice) => {
+    const reading = {
+      id: `reading${dice.below(1_000_000)}`,
+      line: dice.of(['twelfth-slot-treble', 'margin-bass', 'pair:twelfth-centre:front-treble']) ?? 'stick-bass',
+      value: 300 + dice.within(30),
+      tool: 'rule',
+      sigma: 0.25,
+    };
+    const begin = toBegin(dice);
+    return (before) => takeReading(before, reading, begin);
+  },
+  beginRound: (_, dice) => {
+    const round = toBegin(dice);
+    return (before) => beginRound(before, round);
+  },
+  acceptRound: (project, dice) => {
+    const [id, accepted] = [roundId(project, dice), dice.below(2) === 0];
+    return (before) => acceptRound(before, id, accepted);
+  },
+  removeRound: (project, dice) => {
+    const id = roundId(project, dice);
+    return (before) => removeRound(before, id);
+  },
+  removeReading: (project, dice) => {
+    const id = roundId(project, dice);
+    const round = project.build?.rounds.find((each) => each.id === id);
+    const reading = dice.of(round?.readings.map((each) => each.id) ?? []) ?? 'none';
+    return (before) => removeReading(before, id, reading);
+  },
+  chooseDrop: (_, dice) => {
+    const by = dice.of(['top', 'rule'] as const) ?? 'top';
+    const drop = dice.below(4) === 0 ? null : { by, angle: dice.within(0.1), height: 5 + Math.abs(dice.within(10)) };
+    return (before) => chooseDrop(before, drop);
+  },
+  takeTuned: (project, dice) => {
+    const across = project.strings.map((_, index) => 27 - 54 * (index / Math.max(1, project.strings.length - 1)));
+    const found = { treble: 1 + dice.within(2), bass: 3 + dice.within(2), across };
+    return (before) => takeTuned(before, found);
+  },
+  chooseRebate: yesNo(chooseRebate),
+  beginInstrument: plain(beginInstrument),
+  addWood: (_, dice) => {
+    const part = dice.of(['top', 'bridge', 'plate']) ?? 'top';
+    return (before) => addWood(before, part);
+  },
+  removeWood: (project, dice) => {
+    const id = dice.of(project.build?.woods.map((wood) => wood.id) ?? []) ?? 'none';
+    return (before) => removeWood(before, id);
+  },
+  addPicture: (_, dice) => {
+    const id = `photo${dice.below(30)}`;
+    return (before) => addPicture(before, id);
+  },
+  removePicture: (project, dice) => {
+    // Seldom, so that there are two to change places.
+    const id = (dice.below(4) === 0 ? dice.of(project.about.pictures) : null) ?? 'none';
+    return (before) => removePicture(before, id);
+  },
+  movePicture: (project, dice) => {
+    const [id, by] = [dice.of(project.about.pictures) ?? 'none', dice.of([-1, 1] as const) ?? 1];
+    return (before) => movePicture(before, id, by);
+  },
+  restoreVersion: (project, dice) => {
+    const kind = dice.of(KINDS) ?? KINDS[0];
+    const version = kind?.make(dice.below(4) === 0 ? 'another' : project.id, WHEN) ?? project;
+    return (before) => restoreVersion(before, version);
+  },
 };
 
 /** Files that are parts of other commands, and run through their rows. */
@@ -355,6 +514,8 @@ export const PARTS_OF_COMMANDS: readonly string[] = [
   'editOutline',
   'freePlaces',
   'alikeByShape',
+  'beginGroup',
+  'changeRound',
   'keepNodeAnchors',
   'moveOther',
   'movePin',
@@ -367,7 +528,10 @@ export const PARTS_OF_COMMANDS: readonly string[] = [
   'takeBody',
   'takeRepair',
   'withBody',
+  'withBuild',
   'withRepair',
+  'withWoods',
+  'withStringUp',
 ];
 
 /** Files that only make the words of a label. */

@@ -50,6 +50,7 @@ const make = (context: SheetContext): Result<readonly SheetPart[]> => {
           'Wax the cauls or lay film under them. Saddle out of its slot.',
         ],
       ),
+      false,
     ),
     partOfItems(
       'clamp-profile',
@@ -63,6 +64,7 @@ const make = (context: SheetContext): Result<readonly SheetPart[]> => {
           'Too tight dents, starves the joint and cracks braces. No heat on the joint after clamping.',
         ],
       ),
+      false,
     ),
     partOfItems(
       'caul-dome',
@@ -73,6 +75,7 @@ const make = (context: SheetContext): Result<readonly SheetPart[]> => {
           : `Plate face rounded to the dome, ${radiusWords(dome, show)}: it falls ${drop.toFixed(2)} mm to the ends. Along the strings: ${radiusWords(sole.top.along, show)}.`,
         'Grooves, plate relief and holes: see the plate face of the inside caul.',
       ]),
+      false,
     ),
   ]);
 };

@@ -41,6 +41,7 @@ const make = (context: SheetContext): Result<readonly SheetPart[]> => {
         `PLATE FACE, grooves up, nut end away · ${hand} hand`,
         plateFaceNotes(caul, context),
       ),
+      false,
     ),
     partOfItems(
       'caul-clamp',
@@ -50,6 +51,7 @@ const make = (context: SheetContext): Result<readonly SheetPart[]> => {
         `CLAMP FACE, grooves down, nut end away · ${hand} hand`,
         clampFaceNotes(caul, context),
       ),
+      false,
     ),
   ]);
 };

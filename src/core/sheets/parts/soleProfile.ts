@@ -91,6 +91,7 @@ const make = ({ project, derived, around, style }: SheetContext): Result<readonl
           'First stand it on the top where the bridge will lie: light beneath means that the top was entered wrong. Then hold it beside the sole: its foot is what the sole has to become. Short marks: where the wings begin.',
         ],
       ),
+      false,
     ),
   ]);
 };

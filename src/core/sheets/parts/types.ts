@@ -27,7 +27,7 @@ export interface SheetPart {
   readonly width: number;
   readonly height: number;
   readonly items: readonly Item[];
-  /** Never cut over two pages. */
+  /** Never cut over two pages: what is of the bridge, and cards. Others are, joined by marks, where no page holds them. */
   readonly whole: boolean;
 }
 

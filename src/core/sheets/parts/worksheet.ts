@@ -1,26 +1,45 @@
 import { failed, ok, type Result } from '../../result';
+import { runCase } from '../../run/runCase';
+import { runSteps } from '../../run/runSteps';
+import type { RunBlock } from '../../run/types';
 import { partOfItems } from './items/partOfItems';
 import type { SheetContext, SheetKind, SheetPart } from './types';
-import { drillRows } from './worksheet/drillRows';
-import { glueRows } from './worksheet/glueRows';
-import { placeRows } from './worksheet/placeRows';
-import { readyRows } from './worksheet/readyRows';
+import { stepRows } from './worksheet/stepRows';
 import { worksheetItems } from './worksheet/worksheetItems';
+import { note, type WorksheetRow } from './worksheet/worksheetRows';
 
-/** The order of the work, in blocks of half a page. Codes: those of the placement. */
+const BLOCKS: Readonly<Record<RunBlock, string>> = {
+  ready: 'make ready',
+  place: 'place',
+  drill: 'drill, clear, try dry',
+  glue: 'glue',
+  cut: 'cut the slot, string',
+};
+
+/** The run of the work, in blocks of half a page; steps that were ticked on the screen are ticked. Codes: those of the placement. */
 const make = (context: SheetContext): Result<readonly SheetPart[]> => {
-  const { placement, bridge } = context.derived;
-  if (!placement.ok || !bridge.ok) return failed(context.derived.issues);
+  const { project, derived } = context;
+  const { placement, bridge } = derived;
+  if (!placement.ok || !bridge.ok) return failed(derived.issues);
   const holes = bridge.value.locating.length;
-  const blocks = [
-    { id: 'ready', name: 'Worksheet: make ready', rows: readyRows(context) },
-    { id: 'place', name: 'Worksheet: place', rows: placeRows(context, placement.value) },
-    { id: 'drill', name: 'Worksheet: drill, clear, try dry', rows: drillRows(context, holes) },
-    { id: 'glue', name: 'Worksheet: glue and string', rows: glueRows(context, placement.value, holes) },
-  ];
+  const rows = stepRows(context, placement.value, holes);
+  const ticked = project.build?.steps ?? {};
+  const steps = runSteps(runCase(project, holes)).map((step, index) => {
+    const told: readonly WorksheetRow[] = [
+      { kind: 'step', text: `${index + 1} ${step.title}`, ticked: ticked[step.id] !== undefined },
+      ...(rows[step.id] ?? []),
+      ...step.cautions.map((caution) => note(`CAUTION. ${caution}`)),
+    ];
+    return { block: step.block, told };
+  });
+  const ids = [...new Set(steps.map(({ block }) => block))];
   return ok(
-    blocks.map(({ id, name, rows }) =>
-      partOfItems(`worksheet-${id}`, `${name} · ${context.project.instrument.hand} hand`, worksheetItems(rows)),
+    ids.map((id) =>
+      partOfItems(
+        `worksheet-${id}`,
+        `Worksheet: ${BLOCKS[id]} · ${project.instrument.hand} hand`,
+        worksheetItems(steps.filter(({ block }) => block === id).flatMap(({ told }) => told)),
+      ),
     ),
   );
 };
@@ -30,6 +49,6 @@ export const worksheet: SheetKind = {
   id: 'worksheet',
   name: 'Bench worksheet',
   about:
-    'The order of the work, with boxes to tick, figures to expect and blanks for what you read. Two pages at most.',
+    'The run of the work, with boxes to tick, figures to expect and blanks for what you read; steps ticked on Place are ticked.',
   make,
 };

@@ -17,10 +17,11 @@ const correctItem = (item: Item, { factorX, factorY }: PrintCorrection): Item =>
   return { ...item, path: placePath(factorX === factorY ? item.path : pathToCubics(item.path), place) };
 };
 
-const withinPage = ({ width, height, items }: Page): boolean => {
-  if (items.length === 0) return true;
+/** How far a page reaches into what a printer leaves white, mm; 0 or less: it does not. */
+const beyond = ({ width, height, items }: Page): number => {
+  if (items.length === 0) return 0;
   const { maxX, maxY } = boundsOfItems(items);
-  return maxX <= width - PRINTER_WHITE && maxY <= height - PRINTER_WHITE;
+  return Math.max(maxX - width, maxY - height) + PRINTER_WHITE;
 };
 
 /**
@@ -34,11 +35,12 @@ export const correctPages = (document: SheetDocument, correction: PrintCorrectio
     items: page.items.map((item) => correctItem(item, correction)),
   }));
   const shown = `${correction.factorX.toFixed(4)} × ${correction.factorY.toFixed(4)}`;
-  if (!pages.every(withinPage))
+  const most = Math.max(...pages.map(beyond));
+  if (most > 0)
     return fail(
       'correction',
       'correction.large',
-      `Corrected by ${shown}, these sheets would reach into the white that a printer leaves at the edges. Set the print dialog right first, or choose a larger paper.`,
+      `Corrected by ${shown}, these sheets would reach ${(Math.ceil(most * 10) / 10).toFixed(1)} mm into the white that a printer leaves at the edges. Set the print dialog right first, leave as much more white at every edge, or choose a larger paper.`,
     );
   return ok({ ...document, fileKey: `${document.fileKey} ${shown}`, pages });
 };

@@ -17,6 +17,8 @@ export interface PrinterProfile {
   readonly sigmaY: number;
   /** ISO date of the reading. */
   readonly date: string;
+  /** Only where it was kept for a setting that the maker cannot change and a reprint was advised. */
+  readonly againstAdvice?: true;
 }
 
 type Size = Pick<Page, 'width' | 'height'>;
@@ -30,7 +32,8 @@ const turned = <Value>(page: Size, x: Value, y: Value): { readonly x: Value; rea
 /** The correction that a page carries by a profile, along the axes of the page. */
 export const correctionBy = (profile: PrinterProfile, page: Size): PrintCorrection => {
   const { x, y } = turned(page, profile.factorX, profile.factorY);
-  return { factorX: x, factorY: y, name: profile.printer, date: profile.date };
+  const against = profile.againstAdvice === true ? ({ againstAdvice: true } as const) : {};
+  return { factorX: x, factorY: y, name: profile.printer, date: profile.date, ...against };
 };
 
 /**
@@ -41,7 +44,7 @@ export const profileFrom = (
   { factorX, factorY, sigmaX, sigmaY }: PrintFactor,
   page: Size,
   carried: PrintCorrection | null,
-  about: Pick<PrinterProfile, 'id' | 'printer' | 'paper' | 'date'>,
+  about: Pick<PrinterProfile, 'id' | 'printer' | 'paper' | 'date' | 'againstAdvice'>,
 ): Result<PrinterProfile> => {
   const [byX, byY] = [carried?.factorX ?? 1, carried?.factorY ?? 1];
   const factor = turned(page, factorX * byX, factorY * byY);

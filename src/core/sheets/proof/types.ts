@@ -38,4 +38,6 @@ export interface PrintCorrection {
   readonly name: string;
   /** ISO date of the reading that it rests on. */
   readonly date: string;
+  /** Only where it mends a setting that the maker could not change and a reprint was advised. */
+  readonly againstAdvice?: true;
 }

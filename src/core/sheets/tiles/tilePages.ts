@@ -114,7 +114,7 @@ export const tilePages = (part: SheetPart, frame: Frame, unit: 'mm' | 'in'): rea
         `${part.id}-join-how`,
         'note',
         { x: name.x, y: name.y + 7.6 },
-        'Join dry: lay mark on mark, tape, read across the join.',
+        'Join dry: cut one page through the middle of its marks, lay them on the other’s, tape, read across the join.',
       ),
       ...pageMap(part.id, frame, grid, kept, tile),
       ...[...items, ...shown].map(place),

@@ -5,6 +5,8 @@ import { ok, type Result } from '../../../core/result';
 const NOTHING_FOUND: Body = {
   hand: null,
   from: 'octave',
+  across: null,
+  tail: null,
   braces: [],
   plate: null,
   soundhole: null,

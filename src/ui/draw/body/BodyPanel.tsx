@@ -20,6 +20,8 @@ export function BodyPanel({ body }: { readonly body: Body }) {
         Look with a mirror and a light before you drill. Never steady the work with a hand inside while a drill runs.
       </p>
       <HandRows body={body} />
+      <FieldRow path="body.across" usual="not measured" />
+      <FieldRow path="body.tail" usual="not measured" />
       <FieldRow path="body.from" />
       <h3>Braces</h3>
       <p className="hint">

@@ -1,3 +1,4 @@
+import { readWords } from '../../../core/sheets/correctionWords';
 import type { PrinterProfile } from '../../../core/sheets/proof/printerProfile';
 import { SelectRow } from '../../fields/SelectRow';
 
@@ -20,7 +21,7 @@ export function CorrectionRow({ label, about, profiles, value, choose }: Correct
       value={profiles.some(({ id }) => id === value) ? value : ''}
       choices={[
         { value: '', label: 'no correction' },
-        ...profiles.map(({ id, printer, date }) => ({ value: id, label: `${printer}, read ${date}` })),
+        ...profiles.map((profile) => ({ value: profile.id, label: `${profile.printer}, read ${readWords(profile)}` })),
       ]}
       choose={choose}
     />

@@ -1,3 +1,4 @@
+import { readWords } from '../../../core/sheets/correctionWords';
 import type { PrinterProfile } from '../../../core/sheets/proof/printerProfile';
 import type { Bench } from '../../../store/bench/createBench';
 import { TextBox } from '../../fields/TextBox';
@@ -33,7 +34,7 @@ interface ProfileRowProps {
 
 function ProfileRow({ bench, profile, paper }: ProfileRowProps) {
   const { actions } = useServices().store;
-  const { id, printer, factorX, factorY, date } = profile;
+  const { id, printer, factorX, factorY } = profile;
   return (
     <>
       <TextBox
@@ -43,7 +44,7 @@ function ProfileRow({ bench, profile, paper }: ProfileRowProps) {
         unit=""
         about={`The printer that these factors belong to, on ${paper}.`}
         decimal={false}
-        note={`× ${factorX.toFixed(4)} short side, × ${factorY.toFixed(4)} long side, read ${date}`}
+        note={`× ${factorX.toFixed(4)} short side, × ${factorY.toFixed(4)} long side, read ${readWords(profile)}`}
         take={(text) => {
           if (text === printer) return null;
           const renamed = bench.rename(id, text);

@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { mayKeepAnyway } from '../../../core/sheets/proof/mayKeepAnyway';
 import type { PrinterProfile } from '../../../core/sheets/proof/printerProfile';
 import { proofLines } from '../../../core/sheets/proof/proofLines';
 import { proofPart } from '../../../core/sheets/proof/proofPart';
@@ -36,12 +37,15 @@ export function Proof({ bench, page, paper, squared, profiles, chosen }: ProofPr
   const { across, along, down, up } = proof.lengths;
   const sigma = READING_RULES.find(({ id }) => id === proof.rule)?.sigma ?? proof.ownSigma;
   const diagonals = squared && down !== null && up !== null ? { down: down.mm, up: up.mm } : null;
+  /** Readings of a print on another paper say nothing of this one. */
+  const elsewhere = proof.paper !== null && proof.paper !== paper.id;
   const answer =
-    across === null || along === null
+    across === null || along === null || elsewhere
       ? null
       : provePrint({ lines, across: across.mm, along: along.mm, diagonals, sigma, part });
   const carried = profiles.find(({ id }) => id === (proof.carried ?? chosen)) ?? null;
   const plausible = answer?.ok === true && (answer.value.verdict === 'true' || answer.value.verdict === 'correct');
+  const against = answer?.ok === true && mayKeepAnyway(answer.value);
   return (
     <>
       {profiles.length > 0 && (
@@ -54,18 +58,32 @@ export function Proof({ bench, page, paper, squared, profiles, chosen }: ProofPr
         />
       )}
       <RuleRows bench={bench} />
-      <ReadingBox bench={bench} name="across" label="Long line across" nominal={lines.across} />
-      <ReadingBox bench={bench} name="along" label="Long line along" nominal={lines.along} />
+      <ReadingBox bench={bench} paper={paper.id} name="across" label="Long line across" nominal={lines.across} />
+      <ReadingBox bench={bench} paper={paper.id} name="along" label="Long line along" nominal={lines.along} />
       {squared ? (
         <>
-          <ReadingBox bench={bench} name="down" label="Square, top left to bottom right" nominal={lines.diagonal} />
-          <ReadingBox bench={bench} name="up" label="Square, bottom left to top right" nominal={lines.diagonal} />
+          <ReadingBox
+            bench={bench}
+            paper={paper.id}
+            name="down"
+            label="Square, top left to bottom right"
+            nominal={lines.diagonal}
+          />
+          <ReadingBox
+            bench={bench}
+            paper={paper.id}
+            name="up"
+            label="Square, bottom left to top right"
+            nominal={lines.diagonal}
+          />
         </>
       ) : (
         <p className="quiet">The square, which tells whether a print is square, stands on the tape-down template.</p>
       )}
       <div aria-live="polite">
-        {answer === null ? (
+        {elsewhere ? (
+          <p className="field-caution">These readings are of a print on another paper: see what is said at Sheet.</p>
+        ) : answer === null ? (
           <p className="quiet">Both long lines are needed for an answer; the diagonals make it whole.</p>
         ) : answer.ok ? (
           <ProofAnswer proof={answer.value} squared={diagonals !== null} carries={carried !== null} />
@@ -73,9 +91,10 @@ export function Proof({ bench, page, paper, squared, profiles, chosen }: ProofPr
           <p className="field-wrong">{answer.issues[0]?.message}</p>
         )}
       </div>
-      {plausible && (
+      {(plausible || against) && (
         <KeepProfile
-          key={carried?.id}
+          key={`${carried?.id} ${against}`}
+          against={against}
           bench={bench}
           proof={answer.value}
           page={page}

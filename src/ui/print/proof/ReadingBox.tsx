@@ -14,25 +14,25 @@ interface ReadingBoxProps {
   readonly label: string;
   /** As it was drawn, mm. */
   readonly nominal: number;
+  /** Id of the paper that the print in hand is on. */
+  readonly paper: string;
 }
 
 /** A box for a length that was read on the print; it keeps what was typed, and may be empty. */
-export function ReadingBox({ bench, name, label, nominal }: ReadingBoxProps) {
+export function ReadingBox({ bench, name, label, nominal, paper }: ReadingBoxProps) {
   const { style, withUnit } = useLengths();
-  const { lengths } = useBenchState(bench).proof;
-  const before = lengths[name];
+  const before = useBenchState(bench).proof.lengths[name];
   const shown = before === null ? '' : before.unit === style.unit ? before.text : lengthText(before.mm, style);
   const take = (text: string): string | null => {
     if (text === shown) return null;
     if (text.trim() === '') {
-      bench.setProof({ lengths: { ...lengths, [name]: null } });
+      bench.setReading(name, null, paper);
       return null;
     }
     const read = parseLength(text, style.unit);
     if (!read.ok) return read.issues[0]?.message ?? null;
     if (!(read.value > 0 && read.value <= LONGEST)) return `Expected a length above 0, up to ${withUnit(LONGEST)}.`;
-    const typed = { text: text.trim(), mm: read.value, unit: style.unit };
-    bench.setProof({ lengths: { ...lengths, [name]: typed } });
+    bench.setReading(name, { text: text.trim(), mm: read.value, unit: style.unit }, paper);
     return null;
   };
   return (

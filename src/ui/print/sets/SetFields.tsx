@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { Project } from '../../../core/document/types';
 import type { SetJob } from '../../../core/ports';
 import { fail, type Result } from '../../../core/result';
@@ -10,9 +10,12 @@ import { TextBox } from '../../fields/TextBox';
 import { useServices } from '../../services';
 import { useLengths } from '../../useLengths';
 import { useStore } from '../../useStore';
+import { holdsBack } from '../paper/cautionsOf';
+import { useBench, useBenchState } from '../proof/useBench';
 import { usePrinting } from '../usePrinting';
-import { readModels } from './readModels';
+import { ModelList } from './ModelList';
 import { readScales } from './readScales';
+import { useSetPreview } from './useSetPreview';
 import { useSetRun } from './useSetRun';
 
 const KINDS: readonly { readonly value: SetJob['as']; readonly label: string }[] = [
@@ -30,6 +33,8 @@ export function SetFields() {
   const { clock } = useServices();
   const project = useStore((state) => state.project);
   const printing = usePrinting();
+  const device = useStore((state) => state.device);
+  const held = holdsBack(device, useBenchState(useBench()));
   const { style } = useLengths();
   const [others, setOthers] = useState<readonly Project[]>([]);
   const [hands, setHands] = useState<SetRequest['hands']>('own');
@@ -40,12 +45,18 @@ export function SetFields() {
   const members: Result<readonly SetMember[]> = scales.ok
     ? expandSet({ models: [project, ...others], hands, scales: scales.value }, style)
     : fail('scales', 'set.scales', '');
-  const make = (): void => {
-    if (!members.ok) return;
-    const { paper, profile } = printing;
-    const chosen = project.sheets.chosen;
-    void run.start({ members: members.value, chosen, paper, profile, as, style, date: clock.today() });
-  };
+  const jobOf = (all: readonly SetMember[]): SetJob => ({
+    members: all,
+    chosen: project.sheets.chosen,
+    ...printing,
+    as,
+    style,
+    date: clock.today(),
+  });
+  const [preview, { kind: looked }] = useSetPreview();
+  // What was laid out is no longer the set once anything of it is changed.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: all that a set is made of
+  useEffect(() => preview.close, [project, printing, others, hands, typed, as, device]);
   return (
     <FieldGroup title="Sets" hint="The sheets ticked above for many instruments at once, on the paper above.">
       <ModelList first={project.about.name} others={others} set={setOthers} />
@@ -77,9 +88,29 @@ export function SetFields() {
         <p className="field-wrong">{members.issues[0]?.message}</p>
       )}
       {run.share === null ? (
-        <button type="button" aria-disabled={!members.ok} onClick={make}>
-          Download set
-        </button>
+        <>
+          {held.map(({ code, message }) => (
+            <p key={code} className="field-caution">
+              {message}
+            </p>
+          ))}
+          <div className="buttons">
+            <button
+              type="button"
+              aria-disabled={!members.ok}
+              onClick={() => members.ok && void run.start(jobOf(members.value))}
+            >
+              Download set
+            </button>
+            <button
+              type="button"
+              aria-disabled={!members.ok}
+              onClick={() => members.ok && void preview.open(jobOf(members.value))}
+            >
+              {looked === 'closed' ? 'Look through the set' : 'Look through it anew'}
+            </button>
+          </div>
+        </>
       ) : (
         <p className="set-run">
           <progress aria-label="Making the set" value={run.share} max={1} />
@@ -96,60 +127,5 @@ export function SetFields() {
         </ul>
       )}
     </FieldGroup>
-  );
-}
-
-interface ModelListProps {
-  readonly first: string;
-  readonly others: readonly Project[];
-  readonly set: (models: readonly Project[]) => void;
-}
-
-/** The instrument in hand, and those of files that are added to it. */
-function ModelList({ first, others, set }: ModelListProps) {
-  const { codec } = useServices();
-  const [problems, setProblems] = useState<readonly string[]>([]);
-  const id = useId();
-  const add = async (files: readonly File[]): Promise<void> => {
-    const read = await readModels(files, (await codec()).decode);
-    set([...others, ...read.models]);
-    setProblems(read.problems);
-  };
-  return (
-    <>
-      <ul className="plain" aria-label="Models of the set">
-        <li>{first}, in hand</li>
-        {others.map((model, index) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: the same file may be added twice
-          <li key={index}>
-            {model.about.name}{' '}
-            <button
-              type="button"
-              aria-label={`Take ${model.about.name} out of the set`}
-              onClick={() => set(others.filter((_, place) => place !== index))}
-            >
-              Take out
-            </button>
-          </li>
-        ))}
-      </ul>
-      <div className="field field-wide">
-        <label htmlFor={id}>Add models from files</label>
-        <input
-          id={id}
-          type="file"
-          multiple
-          accept=".json,application/json"
-          aria-describedby={`${id}-wrong`}
-          onChange={(event) => {
-            void add([...(event.target.files ?? [])]);
-            event.target.value = '';
-          }}
-        />
-        <p id={`${id}-wrong`} aria-live="polite" className={problems.length === 0 ? undefined : 'field-wrong'}>
-          {problems.length === 0 ? null : `Not added. ${problems.join(' ')}`}
-        </p>
-      </div>
-    </>
   );
 }

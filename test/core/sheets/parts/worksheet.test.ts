@@ -1,14 +1,22 @@
 import { describe, expect, it } from 'vitest';
+import { newBuild } from '../../../../src/core/document/newBuild';
+import type { Project } from '../../../../src/core/document/types';
 import { KINDS } from '../../../../src/core/kinds/kinds';
+import { runCase } from '../../../../src/core/run/runCase';
+import { runSteps } from '../../../../src/core/run/runSteps';
 import { makeSheets } from '../../../../src/core/sheets/makeSheets';
 import { PAPERS } from '../../../../src/core/sheets/papers';
 import type { SheetPart } from '../../../../src/core/sheets/parts/types';
 import { worksheet } from '../../../../src/core/sheets/parts/worksheet';
+import { chooseCutting } from '../../../../src/store/commands/chooseCutting';
+import { chooseRepair } from '../../../../src/store/commands/repair/chooseRepair';
 import { WORKSHEET } from '../../../reference/worksheet';
 import { steelProject, steelWith } from '../../document/steelProject';
 import { valueOf as answerOf } from '../../document/valueOf';
 import { itemBox, overlap } from '../itemBox';
 import { contextOf, INCH, MM, partNamed, proseOn } from './partCase';
+
+const WHEN = '2026-03-01T09:00:00.000Z';
 
 /** Rows with figures: what stands before them, and the figures. */
 const figuresOf = (part: SheetPart): readonly (readonly string[])[] =>
@@ -50,12 +58,12 @@ describe('the bench worksheet', () => {
         item.kind === 'text' && /^\d+ /.test(item.text) && item.role === 'key' ? [item.text] : [],
       ),
     );
-    expect(steps.map((text) => Number.parseInt(text, 10))).toEqual(Array.from({ length: 16 }, (_, index) => index + 1));
+    expect(steps.map((text) => Number.parseInt(text, 10))).toEqual(Array.from({ length: 17 }, (_, index) => index + 1));
     const order = ['Neck', 'Braces', 'Sole', 'Print', 'Square line', 'sideways', 'taped', 'locating hole', 'Pin in'];
-    const after = ['Finish', 'Dry run', 'Glue on', 'wet', 'Pins out', 'Cured', 'strung'];
+    const after = ['Finish', 'Dry run', 'Glue on', 'wet', 'Pins out', 'Squeeze-out', 'Cured', 'strung'];
     for (const [index, word] of [...order, ...after].entries()) expect(steps[index]).toContain(word);
     const boxes = (await partsOf()).flatMap(({ items }) => items.filter(({ id }) => id.endsWith('-box')));
-    expect(boxes).toHaveLength(16);
+    expect(boxes).toHaveLength(17);
   });
 
   it('warns where the danger is, and says what paper is worth', async () => {
@@ -71,6 +79,41 @@ describe('the bench worksheet', () => {
     expect(words).toContain('steel carries length');
     expect(words).toContain('never with wet glue');
   });
+
+  it('is the run of the screen: the same steps, and those ticked there are ticked here', async () => {
+    const ticked: Project = { ...steelProject, build: { ...newBuild(), steps: { neck: WHEN, print: WHEN } } };
+    const parts = await partsOf(ticked);
+    const titles = parts.flatMap(({ items }) =>
+      items.flatMap((item) => (item.kind === 'text' && item.role === 'key' && /^\d+ /.test(item.text) ? [item] : [])),
+    );
+    expect(titles.map(({ text }) => text.replace(/^\d+ /, ''))).toEqual(
+      runSteps(runCase(ticked, 2)).map(({ title }) => title),
+    );
+    const ticks = parts.flatMap(({ items }) => items.filter(({ id }) => id.endsWith('-tick')));
+    expect(ticks.map(({ id }) => titles.find((title) => `${title.id}-tick` === id)?.text)).toEqual([
+      '1 Neck angle and height pass',
+      '4 Print read both ways, and true',
+    ]);
+    expect((await partsOf()).flatMap(({ items }) => items.filter(({ id }) => id.endsWith('-tick')))).toEqual([]);
+  });
+
+  it.each([false, true].flatMap((repair) => [false, true].map((after) => ({ repair, after }))))(
+    'of repair $repair and slot after gluing $after keeps each block on a page',
+    async ({ repair, after }) => {
+      const worked = answerOf(chooseRepair(answerOf(chooseCutting(steelProject, after)), repair));
+      const parts = await partsOf(worked);
+      expect(parts.map(({ id }) => id.replace('worksheet-', ''))).toEqual(
+        ['ready', 'place', 'drill', 'glue'].concat(after ? ['cut'] : []),
+      );
+      for (const { width, height } of parts) {
+        expect(width).toBeLessThanOrEqual(WORKSHEET.widest);
+        expect(height).toBeLessThanOrEqual(WORKSHEET.tallest);
+      }
+      const words = parts.map(proseOn).join(' ');
+      expect(words.includes('Heat loosens braces')).toBe(repair);
+      expect(words.includes('both hands on the base')).toBe(after);
+    },
+  );
 
   it('says which hand, and tells treble from bass alike for both', async () => {
     const left = await partsOf(steelWith({ instrument: { hand: 'left' } }));

@@ -41,6 +41,8 @@ describe('chooseBody', () => {
     expect(body).toEqual({
       hand: null,
       from: 'octave',
+      across: null,
+      tail: null,
       braces: [],
       plate: null,
       soundhole: null,

@@ -20,24 +20,29 @@ const witnesses = ({ id, x, slotFront, breakPoint }: GaugeNumber): readonly Item
   sheetText(`letter-${id}`, 'heading', { x, y: slotFront - 3.4 }, LETTER[id], 'middle'),
 ];
 
-/** The end of the gauge with the key for the saddle slot, seen from above, right hand, y from the nut datum. figure: of the square line. */
+/** Half the width of a piece that carries the key, mm. */
+export const keyPieceHalf = ({ outline }: SlotPlace): number => {
+  const { minX, maxX } = pathBounds(outline);
+  return Math.max(maxX, -minX) + BESIDE;
+};
+
+/**
+ * The end of the gauge with the key for the saddle slot, seen from above, right hand, y from the nut datum. figure: of the
+ * square line. piece: where it begins and half its width, where they are not the usual ones.
+ */
 export const saddleKeyEnd = (
   slot: SlotPlace,
   saddle: SaddlePlace,
   numbers: readonly GaugeNumber[],
   squareLine: number,
   figure: string,
+  { front, half } = { front: squareLine - AHEAD, half: keyPieceHalf(slot) },
 ): readonly Item[] => {
-  const { minX, maxX, maxY } = pathBounds(slot.outline);
-  const half = Math.max(maxX, -minX) + BESIDE;
+  const { maxY } = pathBounds(slot.outline);
   const { treble, bass } = slot.ends;
   const breakAt = (x: number) => ({ x, y: saddle.centre + saddle.slope * x });
   return [
-    sheetPath(
-      'piece',
-      'outline',
-      rectanglePath(-half, squareLine - AHEAD, 2 * half, maxY + BEHIND - squareLine + AHEAD),
-    ),
+    sheetPath('piece', 'outline', rectanglePath(-half, front, 2 * half, maxY + BEHIND - front)),
     sheetPath('square-line', 'square-line', polyline({ x: -half, y: squareLine }, { x: half, y: squareLine })),
     sheetPath('centreline', 'centreline', polyline({ x: 0, y: slot.back + 1 }, { x: 0, y: maxY + BEHIND })),
     sheetPath('key', 'slot', slot.outline),

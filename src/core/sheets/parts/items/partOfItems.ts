@@ -33,8 +33,11 @@ export const boundsOfItems = (items: readonly Item[]): Bounds => {
   };
 };
 
-/** Items that lie anywhere, at least one, as one drawing of a sheet that is never cut over two pages; ids begin with its own. */
-export const partOfItems = (id: string, name: string, items: readonly Item[]): SheetPart => {
+/**
+ * Items that lie anywhere, at least one, as one drawing of a sheet; ids begin with its own. whole: never cut over two pages;
+ * where it may be, no words are wider than a page.
+ */
+export const partOfItems = (id: string, name: string, items: readonly Item[], whole = true): SheetPart => {
   const { minX, maxX, minY, maxY } = boundsOfItems(items);
   const by = { x: EDGE - minX, y: EDGE - minY };
   return {
@@ -43,6 +46,6 @@ export const partOfItems = (id: string, name: string, items: readonly Item[]): S
     width: maxX - minX + 2 * EDGE,
     height: maxY - minY + 2 * EDGE,
     items: items.map((item) => ({ ...moveItem(item, by), id: `${id}-${item.id}` })),
-    whole: true,
+    whole,
   };
 };

@@ -3,7 +3,7 @@ import { showLength } from '../../../units/showLength';
 import { fineLength } from '../items/fineLength';
 import type { SheetContext } from '../types';
 import { breakRows } from './placeRows';
-import { blanks, note, readings, step, type WorksheetRow } from './worksheetRows';
+import { blanks, type RowsByStep, readings, type WorksheetRow } from './worksheetRows';
 
 /** Blanks for cents in one row at most. */
 const A_ROW = 6;
@@ -22,31 +22,30 @@ const centsRows = (count: number): readonly WorksheetRow[] => {
   );
 };
 
-/** Glue, read wet, cure, string, record. */
-export const glueRows = (context: SheetContext, placement: Placement, holes: number): readonly WorksheetRow[] => {
+/** Glue, read wet, cure; the slot where it is cut then; strings. */
+export const glueRows = (context: SheetContext, placement: Placement, holes: number): RowsByStep => {
   const { project, style } = context;
   const { action, relief } = project.setup;
-  return [
-    step('12 Glue on, waxed pins in, clamps on'),
-    blanks('glue', 'open minutes, label', 'begun at', '°C', '% RH'),
-    step('13 Read again wet, inside the open time'),
-    ...breakRows(context, placement),
-    step('14 Pins out before the glue grabs; squeeze-out cleaned'),
-    blanks(`pins out, of ${holes}`, 'glue left at the edge', 'inside'),
-    step('15 Cured'),
-    blanks('clamps off not before', 'strings on not before', 'label says'),
-    step(project.bridge.pins === null ? '16 Strung, read, recorded' : '16 Holes reamed, strung, read, recorded'),
-    readings(
-      'Action at the 12th fret',
-      { name: 'treble', expected: showLength(action.treble, style) },
-      { name: 'bass', expected: showLength(action.bass, style) },
-    ),
-    readings(
-      'Neck relief',
-      { name: '', expected: `${fineLength(relief, style.unit)} ${style.unit}` },
-      { name: '% RH, which meter', expected: null },
-    ),
-    ...centsRows(project.strings.length),
-    note('CAUTION. Glue, solvents and heat: follow labels and local rules. No heat near a fresh joint.'),
-  ];
+  return {
+    'glue-on': [blanks('glue', 'open minutes, label', 'begun at', '°C', '% RH')],
+    'read-wet': breakRows(context, placement),
+    'pins-out': [blanks(`pins out, of ${holes}`, 'clamps tight at')],
+    cure: [blanks('clamps off not before', 'strings on not before', 'label says')],
+    'find-line': breakRows(context, placement),
+    fence: [blanks('fence, treble', 'bass', 'cutter', 'base')],
+    'cut-slot': [blanks('depth treble', 'bass', 'width', 'passes')],
+    string: [
+      readings(
+        'Action at the 12th fret',
+        { name: 'treble', expected: showLength(action.treble, style) },
+        { name: 'bass', expected: showLength(action.bass, style) },
+      ),
+      readings(
+        'Neck relief',
+        { name: '', expected: `${fineLength(relief, style.unit)} ${style.unit}` },
+        { name: '% RH, which meter', expected: null },
+      ),
+      ...centsRows(project.strings.length),
+    ],
+  };
 };

@@ -3,7 +3,7 @@ import type { Placement } from '../../../placement/types';
 import { showLength } from '../../../units/showLength';
 import type { SheetContext } from '../types';
 import { lastFretMargins } from './lastFretMargins';
-import { note, type Reading, readings, step, type WorksheetRow } from './worksheetRows';
+import { note, type Reading, type RowsByStep, readings, type WorksheetRow } from './worksheetRows';
 
 type Show = (mm: number) => string;
 
@@ -50,26 +50,29 @@ const cornerRows = ({ project, style }: SheetContext, { distances }: Placement):
 };
 
 /** The square line by rule, the strings by the board, the taped bridge read again. */
-export const placeRows = (context: SheetContext, placement: Placement): readonly WorksheetRow[] => {
+export const placeRows = (context: SheetContext, placement: Placement): RowsByStep => {
   const { project, derived, style } = context;
   const show: Show = (mm) => showLength(mm, style);
   const line = placement.squareLine[style.unit];
   const margins = lastFretMargins(project, derived);
   const { short } = DATUM_NAME[project.instrument.nut.datum];
   const bothEnds = (mm: number): readonly Reading[] => SIDES.map((name) => ({ name, expected: show(mm) }));
-  return [
-    step('5 Square line set by steel rule, alike at both ends'),
-    readings(`Line from ${short}`, ...bothEnds(line.fromNut)),
-    readings('… from the 12th fret', ...bothEnds(line.fromTwelfth)),
-    step('6 Set sideways by the strings, not by the seam'),
-    readings(
-      'Edge to string, last fret',
-      { name: 'treble', expected: margins === null ? null : show(margins.treble) },
-      { name: 'bass', expected: margins === null ? null : show(margins.bass) },
-    ),
-    step('7 Bridge taped, and read again'),
-    ...breakRows(context, placement),
-    note('To both ends of the bridge’s front edge, all four: two alike do not yet prove it square.'),
-    ...cornerRows(context, placement),
-  ];
+  return {
+    'square-line': [
+      readings(`Line from ${short}`, ...bothEnds(line.fromNut)),
+      readings('… from the 12th fret', ...bothEnds(line.fromTwelfth)),
+    ],
+    sideways: [
+      readings(
+        'Edge to string, last fret',
+        { name: 'treble', expected: margins === null ? null : show(margins.treble) },
+        { name: 'bass', expected: margins === null ? null : show(margins.bass) },
+      ),
+    ],
+    'read-taped': [
+      ...breakRows(context, placement),
+      note('To both ends of the bridge’s front edge, all four: two alike do not yet prove it square.'),
+      ...cornerRows(context, placement),
+    ],
+  };
 };

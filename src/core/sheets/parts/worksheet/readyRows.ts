@@ -4,10 +4,10 @@ import { showLength } from '../../../units/showLength';
 import { squareSide } from '../../calibrationSquare';
 import { PAPER_TRUTH_IN_SHORT } from '../../proof/paperTruth';
 import type { SheetContext } from '../types';
-import { blanks, note, readings, step, type WorksheetRow } from './worksheetRows';
+import { blanks, note, type RowsByStep, readings } from './worksheetRows';
 
 /** Before any paper is trusted: neck, braces, sole, print. */
-export const readyRows = ({ project, style }: SheetContext): readonly WorksheetRow[] => {
+export const readyRows = ({ project, style }: SheetContext): RowsByStep => {
   const { height, limits, body } = project;
   const { airspace } = heightLimitsInUse(height.kind, limits);
   const side = squareSide(style.unit);
@@ -15,20 +15,22 @@ export const readyRows = ({ project, style }: SheetContext): readonly WorksheetR
   const corner = showLength(side * Math.SQRT2, style);
   const counted = (what: string, count: number | null): string =>
     count === null ? `${what} found` : `${what} found, of ${count}`;
-  return [
-    step('1 Neck angle and height pass'),
-    readings('Straightedge over the bridge', {
-      name: '',
-      expected: `${formatLength(airspace.least, style)} to ${showLength(airspace.most, style)}`,
-    }),
-    step('2 Braces and plate found, by mirror and light'),
-    blanks(counted('braces', body === null ? null : body.braces.length), 'plate thick', 'brace nearest to a hole'),
-    step('3 Sole fitted: no light under the wings'),
-    blanks('gap at the treble wing', 'centre', 'bass wing'),
-    step('4 Print read both ways, and true'),
-    readings('Square, side to side', { name: 'across', expected: square }, { name: 'along', expected: square }),
-    readings('Square, corner to corner', { name: 'one way', expected: corner }, { name: 'other', expected: corner }),
-    blanks('printer and paper', 'correction on the sheet'),
-    ...PAPER_TRUTH_IN_SHORT.map(note),
-  ];
+  return {
+    neck: [
+      readings('Straightedge over the bridge', {
+        name: '',
+        expected: `${formatLength(airspace.least, style)} to ${showLength(airspace.most, style)}`,
+      }),
+    ],
+    braces: [
+      blanks(counted('braces', body === null ? null : body.braces.length), 'plate thick', 'brace nearest to a hole'),
+    ],
+    sole: [blanks('gap at the treble wing', 'centre', 'bass wing')],
+    print: [
+      readings('Square, side to side', { name: 'across', expected: square }, { name: 'along', expected: square }),
+      readings('Square, corner to corner', { name: 'one way', expected: corner }, { name: 'other', expected: corner }),
+      blanks('printer and paper', 'correction on the sheet'),
+      ...PAPER_TRUTH_IN_SHORT.map(note),
+    ],
+  };
 };

@@ -1,15 +1,16 @@
+import { polyline } from '../../../drawing/polyline';
 import { TEXT_HEIGHT } from '../../../drawing/textHeights';
 import type { Item } from '../../../drawing/types';
 import { measureText } from '../../../text/measureText';
 import { wrapText } from '../../../text/wrapText';
-import { sheetLine, sheetText } from '../../sheetItems';
+import { sheetLine, sheetPath, sheetText } from '../../sheetItems';
 import type { Reading, WorksheetRow } from './worksheetRows';
 
 /** Width of the sheet: fits A4 and Letter, upright and on their side, mm. */
 const WIDTH = 170;
 /** From the box to tick to the words. */
 const INDENT = 7;
-const PITCH = { step: 7, readings: 8, blanks: 8, line: 4 } as const;
+const PITCH = { step: 6.6, readings: 8, blanks: 8, line: 4 } as const;
 /** Where the two readings of a row begin, and how they are divided. */
 const CELLS = [50, 111] as const;
 const FIGURE_END = 36;
@@ -46,6 +47,10 @@ const blankItems = (id: string, y: number, names: readonly string[]): readonly I
   });
 };
 
+/** Over a box whose middle lies at y: large enough to be seen at arm's length. */
+const tickMark = (id: string, y: number): Item =>
+  sheetPath(id, 'mark', polyline({ x: 0.6, y: y - 0.6 }, { x: 1.9, y: y + 1.2 }, { x: 4.6, y: y - 3 }));
+
 interface Laid {
   readonly height: number;
   readonly items: readonly Item[];
@@ -60,6 +65,7 @@ const layRow = (row: WorksheetRow, id: string, y: number): Laid => {
         height: PITCH.step,
         items: [
           sheetText(`${id}-box`, 'key', { x: 0, y: at }, '□'),
+          ...(row.ticked ? [tickMark(`${id}-tick`, at)] : []),
           sheetText(id, 'key', { x: INDENT, y: at }, row.text),
         ],
       };

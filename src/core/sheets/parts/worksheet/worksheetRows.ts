@@ -6,16 +6,19 @@ export interface Reading {
   readonly expected: string | null;
 }
 
-/** A row of the worksheet: a step with a box to tick, readings beneath it, or a word of caution. */
+/** A row of the worksheet: a step with its box, readings beneath it, or a word of caution. */
 export type WorksheetRow =
-  | { readonly kind: 'step'; readonly text: string }
+  /** ticked: done already, on the screen. */
+  | { readonly kind: 'step'; readonly text: string; readonly ticked: boolean }
   /** One or two. */
   | { readonly kind: 'readings'; readonly label: string; readonly readings: readonly Reading[] }
   /** Blanks side by side, each with its name. */
   | { readonly kind: 'blanks'; readonly names: readonly string[] }
   | { readonly kind: 'note'; readonly text: string };
 
-export const step = (text: string): WorksheetRow => ({ kind: 'step', text });
+/** What stands beneath each step, by its id. */
+export type RowsByStep = Readonly<Record<string, readonly WorksheetRow[]>>;
+
 export const note = (text: string): WorksheetRow => ({ kind: 'note', text });
 export const blanks = (...names: readonly string[]): WorksheetRow => ({ kind: 'blanks', names });
 export const readings = (label: string, ...all: readonly Reading[]): WorksheetRow => ({

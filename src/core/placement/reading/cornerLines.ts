@@ -1,0 +1,119 @@
+import type { Reading } from '../poseTypes';
+import { ruleDistance } from '../ruleDistance';
+import { bridgePoints, dropOf, instrumentPoints, nominalPose, type ReadCase } from './readCase';
+import type { ReadLine, ReadPoint } from './types';
+
+const SIDES = ['treble', 'bass'] as const;
+
+/** How far a point of the bridge lies below the line of the fret tops, mm: corners on the top, holes on the bridge's face. */
+const riseTo = (read: ReadCase, to: ReadPoint): number => {
+  const { height } = dropOf(read.project);
+  const onFace = /^(locating|pin|slot)-/.test(to.id);
+  return Math.max(0, onFace ? height - read.project.bridge.thickness : height);
+};
+
+const pairLine = (read: ReadCase, from: ReadPoint, to: ReadPoint, id: string, group: ReadLine['group']): ReadLine => {
+  const pose = nominalPose(read);
+  const rise = riseTo(read, to);
+  const plan = ruleDistance(from.at, to.at, 0);
+  const expected = ruleDistance(from.at, to.at, rise);
+  return {
+    id,
+    group,
+    label: `${from.label} to ${to.label}`,
+    how: `Straight from point to point, one end higher by ${rise.toFixed(1)} mm: that lengthens it by ${(expected - plan).toFixed(2)} mm, which is allowed for.`,
+    expected,
+    signed: false,
+    tool: 'rule',
+    correction: null,
+    reading: (value, sigma): Reading => ({
+      kind: 'distance',
+      from: from.at,
+      to: { x: to.at.x, y: to.at.y - pose.y },
+      rise,
+      value,
+      sigma,
+    }),
+    drawn: [[from.at, to.at]],
+  };
+};
+
+/** The four distances from the ends of the 12th fret, and of the fret at the body join, to each pair of the bridge's points. */
+const cornersFrom = (read: ReadCase): readonly ReadLine[] => {
+  const [instrument, bridge] = [instrumentPoints(read), bridgePoints(read)];
+  const starts = ['twelfth', 'join', 'nut'];
+  return starts.flatMap((start) =>
+    ['front', 'locating'].flatMap((end) =>
+      SIDES.flatMap((side) =>
+        SIDES.flatMap((other): readonly ReadLine[] => {
+          const from = instrument.find(({ id }) => id === `${start}-${side}`);
+          const to = bridge.find(({ id }) => id === `${end}-${other}`);
+          return from === undefined || to === undefined
+            ? []
+            : [pairLine(read, from, to, `${from.id}-to-${to.id}`, 'corners')];
+        }),
+      ),
+    ),
+  );
+};
+
+/** Bass against treble without a rule: "bass longer by", and corner to corner across. */
+const compareLines = (read: ReadCase): readonly ReadLine[] => {
+  const [instrument, bridge] = [instrumentPoints(read), bridgePoints(read)];
+  const pose = nominalPose(read);
+  const point = (list: readonly ReadPoint[], id: string): ReadPoint | undefined => list.find((each) => each.id === id);
+  return (['straight', 'across'] as const).flatMap((way): readonly ReadLine[] => {
+    const starts = { bass: point(instrument, 'twelfth-bass'), treble: point(instrument, 'twelfth-treble') };
+    const corners = { bass: point(bridge, 'front-bass'), treble: point(bridge, 'front-treble') };
+    if (!starts.bass || !starts.treble || !corners.bass || !corners.treble) return [];
+    const [a, b] =
+      way === 'straight'
+        ? [
+            { from: starts.bass, to: corners.bass },
+            { from: starts.treble, to: corners.treble },
+          ]
+        : [
+            { from: starts.bass, to: corners.treble },
+            { from: starts.treble, to: corners.bass },
+          ];
+    const own = ({ from, to }: { from: ReadPoint; to: ReadPoint }) => ({
+      from: from.at,
+      to: { x: to.at.x, y: to.at.y - pose.y },
+    });
+    return [
+      {
+        id: `longer-${way}`,
+        group: 'compare',
+        label:
+          way === 'straight'
+            ? '12th fret ends to front corners, same side: bass longer by'
+            : '12th fret ends to front corners, across: from the bass end longer by',
+        how: 'Two lengths compared by trammel or dividers; − where the treble’s is the longer. Equal across proves nothing alone: sideways and turned at once look the same.',
+        expected: ruleDistance(a.from.at, a.to.at, 0) - ruleDistance(b.from.at, b.to.at, 0),
+        signed: true,
+        tool: 'trammel',
+        correction: null,
+        reading: (value, sigma): Reading => ({ kind: 'difference', a: own(a), b: own(b), value, sigma }),
+        drawn: [
+          [a.from.at, a.to.at],
+          [b.from.at, b.to.at],
+        ],
+      },
+    ];
+  });
+};
+
+export const cornerLines = (read: ReadCase): readonly ReadLine[] => [...cornersFrom(read), ...compareLines(read)];
+
+const PAIR = /^pair:([^:]+):([^:]+)$/;
+
+/** The name of a line between any point of the instrument and any of the bridge. */
+export const pairName = (from: string, to: string): string => `pair:${from}:${to}`;
+
+/** The line of that name; null when this instrument has no such points. */
+export const namedPair = (read: ReadCase, id: string): ReadLine | null => {
+  const [, start, end] = PAIR.exec(id) ?? [];
+  const from = instrumentPoints(read).find((each) => each.id === start);
+  const to = bridgePoints(read).find((each) => each.id === end);
+  return from === undefined || to === undefined ? null : pairLine(read, from, to, id, 'pair');
+};
