@@ -18,7 +18,7 @@ export default defineConfig({
   retries: 0,
   forbidOnly: true,
   timeout: 60_000,
-  globalTimeout: 600_000,
+  globalTimeout: 1_200_000,
   reporter: [['list'], ['json', { outputFile: 'reports/journeys.json' }]],
   use: {
     browserName: 'chromium',

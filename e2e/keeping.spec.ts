@@ -212,3 +212,78 @@ test('trouble with keeping has no fault that axe finds', async ({ page, context 
   const { violations } = await new AxeBuilder({ page }).analyze();
   expect(violations.map(({ id }) => id)).toEqual([]);
 });
+
+const sample = async (page: Page): Promise<string> => {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save', exact: true }).click(),
+  ]);
+  return readFile(await download.path(), 'utf8');
+};
+
+/** Drops a file with this text on the page. */
+const drop = (page: Page, name: string, text: string): Promise<void> =>
+  page.evaluate(
+    ([file, held]) => {
+      const data = new DataTransfer();
+      data.items.add(new File([held ?? ''], file ?? '', { type: 'application/json' }));
+      document.body.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }));
+    },
+    [name, text],
+  );
+
+test('a project is opened by being dropped or pasted; what is none changes nothing', async ({ page }) => {
+  await openWorkbench(page);
+  await type(page, 'Nut width', '45');
+  await kept(page);
+  const file = await sample(page);
+  await type(page, 'Nut width', '48');
+  await drop(page, 'wren.saddlemark.json', file);
+  await expect(nutWidth(page)).toHaveValue('45.0');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(nutWidth(page)).toHaveValue('48.0');
+  await drop(page, 'other.json', '{"format":"saddlemark-project","version":1}');
+  await expect(page.getByRole('alert')).toContainText('other.json was not opened.');
+  await expect(nutWidth(page)).toHaveValue('48.0');
+  await page.evaluate((text) => {
+    const data = new DataTransfer();
+    data.setData('text/plain', text);
+    document.body.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true }));
+  }, file);
+  await expect(nutWidth(page)).toHaveValue('45.0');
+});
+
+test('a file that is chosen is whole before it is touched, and a change of mind is no fault', async ({ page }) => {
+  await page.addInitScript(() => {
+    const log: string[] = [];
+    Object.assign(window, {
+      log,
+      cancel: false,
+      showSaveFilePicker: async () => {
+        if ((window as unknown as { cancel: boolean }).cancel) throw new DOMException('changed mind', 'AbortError');
+        log.push('picked');
+        return {
+          createWritable: async () => ({
+            write: async (bytes: Uint8Array) =>
+              log.push(`wrote ${new TextDecoder().decode(bytes).includes('"nut": 46')}`),
+            close: async () => log.push('closed'),
+            abort: async () => log.push('aborted'),
+          }),
+        };
+      },
+    });
+  });
+  await openWorkbench(page);
+  await page.getByRole('tab', { name: 'Record' }).click();
+  const button = page.getByRole('button', { name: 'Save this one to a file you choose' });
+  await button.click();
+  const log = () => page.evaluate(() => (window as unknown as { log: string[] }).log);
+  await expect.poll(log).toEqual(['picked', 'wrote true', 'closed']);
+  await expect(page.getByRole('status')).toHaveText('Saved to the file that you chose');
+  await page.evaluate(() => {
+    (window as unknown as { cancel: boolean }).cancel = true;
+  });
+  await button.click();
+  await expect.poll(log).toHaveLength(3);
+  await expect(page.getByRole('alert')).toHaveText('');
+});

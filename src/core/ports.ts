@@ -26,6 +26,11 @@ export type NewId = () => string;
 export interface Files {
   /** Hands bytes to the maker under this name. */
   download(name: string, type: string, bytes: Uint8Array): void;
+  /**
+   * Writes whole bytes to a file that the maker chooses, which keeps what it held until all of them are there. false when they
+   * change their mind; null where the browser has no such choice.
+   */
+  readonly saveAs: ((name: string, type: string, bytes: Uint8Array) => Promise<boolean>) | null;
   /** Lets the maker pick one file; null when they change their mind. */
   open(accept: string): Promise<{ readonly name: string; readonly text: string } | null>;
 }

@@ -1,4 +1,5 @@
 import type { Files } from '../core/ports';
+import { chosenFile } from './chosenFile';
 import { LONGEST_FILE } from './longestFile';
 
 /** A browser may still be reading the link after this many milliseconds when it asks where to save. */
@@ -9,6 +10,7 @@ const MOST_BYTES = LONGEST_FILE * 3 + 1;
 
 /** Files through the browser: a link to save by, the system's file picker to open with. */
 export const browserFiles = (): Files => ({
+  saveAs: chosenFile(),
   download(name, type, bytes) {
     const address = URL.createObjectURL(new Blob([new Uint8Array(bytes)], { type }));
     const link = document.createElement('a');

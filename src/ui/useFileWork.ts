@@ -27,7 +27,9 @@ const onDemand = (services: Services): FileWork => {
   return {
     begin: (kind) => guarded((of) => of.begin(kind)),
     open: () => guarded((of) => of.open()),
+    take: (name, text) => guarded((of) => of.take(name, text)),
     save: () => guarded((of) => of.save()),
+    saveAs: () => guarded((of) => of.saveAs()),
     preparePdf: () => guarded((of) => of.preparePdf()),
     downloadPdf: () => guarded((of) => of.downloadPdf()),
   };

@@ -3,10 +3,12 @@ import type { Autosave, KeepState } from '../../core/ports';
 import { fileName } from '../files/fileName';
 import { useServices } from '../services';
 import { useStore } from '../useStore';
+import { useHandedFiles } from './useHandedFiles';
 import './keepLine.css';
 
 /** Whether the work in hand is kept in this browser, and what to do when it is not. */
 export function KeepLine() {
+  useHandedFiles();
   const { autosave, library, files, store } = useServices();
   const zoom = useStore((state) => state.zoom > 0 || state.device.station !== 'measure');
   const [keeper, setKeeper] = useState<Autosave | null>(null);

@@ -3,6 +3,7 @@ import type { KeepingPlace } from '../../../core/ports';
 import { FieldGroup } from '../../fields/FieldGroup';
 import { More } from '../../fields/More';
 import { useServices } from '../../services';
+import { useFileWork } from '../../useFileWork';
 import { useMedia } from '../../useMedia';
 import { useShelf } from '../shelf/useShelf';
 import { bytesInWords } from './bytesInWords';
@@ -33,6 +34,8 @@ const PROMISE: Readonly<Record<'yes' | 'no' | 'unknown', string>> = {
 
 /** Where the library lies, how safe it is there, and how to have it elsewhere as well. */
 export function KeepingPanel() {
+  const { files } = useServices();
+  const work = useFileWork();
   const { place, ask } = useKeepingPlace();
   const installed = useMedia('(display-mode: standalone)');
   const promised = place === null || place.lasting === null ? 'unknown' : place.lasting ? 'yes' : 'no';
@@ -64,6 +67,11 @@ export function KeepingPanel() {
           Saddlemark on the home screen or in the dock, which has a count of its own, and take the library to a file now
           and then.
         </p>
+      )}
+      {files.saveAs !== null && (
+        <button type="button" onClick={() => work.saveAs()}>
+          Save this one to a file you choose
+        </button>
       )}
       <LibraryFiles />
       <More summary="How to keep it safe">
