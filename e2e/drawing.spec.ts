@@ -118,6 +118,7 @@ test('a chosen part leaves no trace in the saved file', async ({ page }) => {
     'sheets',
     'doubts',
     'limits',
+    'build',
     'compensation',
     'bridge',
     'repair',

@@ -42,6 +42,10 @@ try {
   }
   await screen.getByRole('heading', { name: 'Move it' }).waitFor();
   await screen.screenshot({ path: path.join(pictures, 'place.png') });
+  await screen.getByRole('tab', { name: 'Record' }).click();
+  await screen.getByText('in the library').waitFor();
+  await screen.getByRole('button', { name: 'New string-up' }).click();
+  await screen.screenshot({ path: path.join(pictures, 'record.png') });
   // High enough for the whole page of the template to be seen at once.
   const sheet = await browser.newPage({ viewport: { width: 1600, height: 1400 }, locale: 'en-GB' });
   await sheet.goto(address);

@@ -35,7 +35,7 @@ export interface Tables extends DBSchema {
 
 export type Database = IDBPDatabase<Tables>;
 
-export const DATABASE_NAME = 'saddlemark';
+const DATABASE_NAME = 'saddlemark';
 const DATABASE_VERSION = 1;
 
 export interface DatabaseEvents {
