@@ -28,6 +28,8 @@ export default defineConfig({
     colorScheme: 'light',
     viewport: { width: 1440, height: 900 },
     acceptDownloads: true,
+    // Keeping the whole app for offline use is a journey of its own.
+    serviceWorkers: 'block',
     screenshot: 'only-on-failure',
     launchOptions: {
       ...(browser ? { executablePath: browser } : {}),

@@ -24,6 +24,15 @@ test('what was typed is there again after a reload, and so are undo’s results'
   await expect(nutWidth(page)).toHaveValue('45.0');
 });
 
+test('what was in hand opens again although the browser lost its small notes', async ({ page }) => {
+  await openWorkbench(page);
+  await type(page, 'Nut width', '45');
+  await kept(page);
+  await page.evaluate(() => localStorage.clear());
+  await page.reload();
+  await expect(nutWidth(page)).toHaveValue('45.0');
+});
+
 test('closing right after a change keeps it', async ({ page, context }) => {
   await openWorkbench(page);
   await type(page, 'Nut width', '45');

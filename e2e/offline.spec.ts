@@ -142,7 +142,7 @@ test('an open tab works on with parts it had not loaded, while its version is go
   expect(faults).toEqual([]);
 });
 
-test('a new version waits for the work to be kept, comes when asked for, and leaves other tabs theirs', async ({
+test('a new version comes when asked for, with the work as it was, and leaves other tabs theirs', async ({
   page,
   context,
 }) => {
@@ -151,19 +151,13 @@ test('a new version waits for the work to be kept, comes when asked for, and lea
   await openKept(other);
   await type(page, 'Name', 'Plover 7');
   await deployLater(page);
+  await expect(takeButton(page)).toHaveAttribute('aria-disabled', 'false');
 
-  await test.step('unsaved work comes first', async () => {
-    await expect(stripOf(page)).toContainText('First press Save: your work is not kept yet.');
-    await expect(takeButton(page)).toHaveAttribute('aria-disabled', 'true');
-    await takeButton(page).press('Enter');
-    await expectVersion(page, 'first');
-    await download(page, 'Save');
-    await expect(takeButton(page)).toHaveAttribute('aria-disabled', 'false');
-  });
-  await test.step('asked for, it is there', async () => {
+  await test.step('asked for, it is there, and so is the work', async () => {
     await takeButton(page).click();
     await expectVersion(page, 'later');
     await expect(page.locator('canvas')).toBeVisible();
+    await expect(page.getByRole('textbox', { name: 'Name', exact: true })).toHaveValue('Plover 7');
     await expect(stripOf(page)).toBeHidden();
   });
   await test.step('the other tab says so, and still gets the parts of its own version', async () => {
@@ -179,4 +173,21 @@ test('a new version waits for the work to be kept, comes when asked for, and lea
     await printNow(page);
     await expectVersion(page, 'later');
   });
+});
+
+test('never under work that is not kept: the offer says what to do first', async ({ page }) => {
+  await page.addInitScript(() => {
+    Object.defineProperty(window, 'indexedDB', { value: undefined });
+  });
+  await openKept(page);
+  await type(page, 'Name', 'Plover 7');
+  await deployLater(page);
+  await expect(stripOf(page)).toContainText('First press Save: your work is not kept yet.');
+  await expect(takeButton(page)).toHaveAttribute('aria-disabled', 'true');
+  await takeButton(page).press('Enter');
+  await expectVersion(page, 'first');
+  await download(page, 'Save');
+  await expect(stripOf(page)).not.toContainText('First press Save');
+  await takeButton(page).click();
+  await expectVersion(page, 'later');
 });

@@ -32,6 +32,8 @@ export const openMore = (page: Page, summary: string): Promise<void> =>
 export const begin = async (page: Page, kind: string): Promise<void> => {
   await page.getByRole('button', { name: 'New', exact: true }).click();
   await page.getByRole('dialog').getByRole('button', { name: kind, exact: true }).click();
+  // It comes in a part of the program that is loaded first.
+  await expect(statusOf(page)).toHaveText(/^New: /);
 };
 
 /** The texts of a table's rows, by their row header. */

@@ -1,9 +1,9 @@
-import type { Project } from '../core/document/types';
 import { demoProject } from '../core/kinds/demo';
 import type { Autosave, Clock, Library, NewId, Workshop } from '../core/ports';
 import { fail } from '../core/result';
 import { browserFiles } from '../persistence/browserFiles';
 import { browserMemory } from '../persistence/browserMemory';
+import type { HandKeeper } from '../persistence/library/handKeeper';
 import { calmStore } from '../store/calmStore';
 import { createStore, type StoreNeeds } from '../store/createStore';
 import type { DeriveAreas } from '../store/keepAreas';
@@ -25,11 +25,13 @@ const clock: Clock = {
 const newId: NewId = () =>
   Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, '0')).join('');
 
-/** What was left unkept when the page was closed in the middle of the work; null for nothing. */
-const leftBehind = async (text: string | null): Promise<Project | null> => {
-  if (!text) return null;
-  const read = (await import('../persistence/codec')).decode(text);
-  return read.ok ? read.value : null;
+/** Whether an earlier visit may have left something: nothing of the library is loaded for a first one. */
+const beenHere = async (): Promise<boolean> => {
+  try {
+    return (await indexedDB.databases()).some(({ name }) => name === 'saddlemark');
+  } catch {
+    return true;
+  }
 };
 
 /**
@@ -40,26 +42,24 @@ export const startServices = async (): Promise<Services> => {
   const memory = browserMemory('saddlemark-device');
   const benchMemory = browserMemory('saddlemark-bench');
   const last = browserMemory('saddlemark-last');
-  let opening: Promise<Library> | undefined;
-  const library = (): Promise<Library> => {
+  let opening: Promise<Library & HandKeeper> | undefined;
+  const library = (): Promise<Library & HandKeeper> => {
     opening ??= import('../persistence/library/createLibrary').then(({ createLibrary }) =>
       createLibrary({ clock, newId, bench: benchMemory }),
     );
     return opening;
   };
-  const id = last.read();
-  const found =
-    id === null
-      ? null
-      : await library()
-          .then((of) => of.read(id))
-          .catch(() =>
-            fail<Project>('', 'library.closed', 'The part of the program that keeps it could not be loaded.'),
-          );
-  const unread = found?.ok === false && id !== null ? { id, reason: found.issues[0]?.message ?? '' } : null;
   const pending = browserMemory('saddlemark-pending');
-  const left = await leftBehind(pending.read());
-  const start = found?.ok ? found.value : demoProject(newId(), clock.now());
+  const visit = (await beenHere())
+    ? await Promise.all([library(), import('./autosave/openLast')])
+        .then(([of, { openLast }]) => openLast(of, last, pending))
+        .catch(() => ({
+          found: null,
+          left: null,
+          unread: { id: last.read() ?? '', reason: 'The part of the program that keeps it could not be loaded.' },
+        }))
+    : null;
+  const start = visit?.found ?? demoProject(newId(), clock.now());
   let release = (): void => {};
   const drawn = new Promise<void>((resolve) => {
     release = resolve;
@@ -83,7 +83,7 @@ export const startServices = async (): Promise<Services> => {
       return null;
     }
   };
-  const store = createStore({ start: left ?? start, clock, memory, deriveAreas, loadAround });
+  const store = createStore({ start: visit?.left ?? start, clock, memory, deriveAreas, loadAround });
   const isUp = ({ zoom, device }: AppState): boolean =>
     zoom > 0 || (device.station !== 'measure' && device.station !== 'draw');
   const stop = store.subscribe((state) => {
@@ -96,7 +96,7 @@ export const startServices = async (): Promise<Services> => {
   let keeping: Promise<Autosave> | undefined;
   const autosave = (): Promise<Autosave> => {
     keeping ??= Promise.all([library(), import('./autosave/startAutosave')]).then(([of, { startAutosave }]) =>
-      startAutosave({ store, library: of, clock, newId, start, opened: found?.ok === true, last, unread, pending }),
+      startAutosave({ store, library: of, clock, newId, start, visit, last, pending }),
     );
     return keeping;
   };

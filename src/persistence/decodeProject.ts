@@ -58,17 +58,10 @@ const pathFaults = ({ bridge, repair }: Project): readonly Issue[] =>
   });
 
 /**
- * The project in the text of a file. The file is not trusted: its size, its keys, its shape and every value are checked
- * before anything of it is used.
- *
- * Codes: file.large, file.text (no JSON), file.foreign (no project), file.newer (made by a newer Saddlemark),
- * file.damaged (names the value and what was expected), and those of `validateProject`.
+ * The project in what was read from a file as JSON, which is not trusted: its keys, its shape and every value are checked
+ * before anything of it is used. Codes: those of decodeProject from file.foreign on.
  */
-export const decodeProject = (text: string): Result<Project> => {
-  if (text.length > LONGEST_FILE) return fail('', 'file.large', `${NOT_OURS} It is larger than 5 MB.`);
-  const parsed = parse(text.replace(/^\uFEFF/, ''));
-  if (!parsed.ok) return parsed;
-  const file = parsed.value;
+export const readProject = (file: unknown): Result<Project> => {
   if (typeof file !== 'object' || file === null || !('format' in file) || file.format !== 'saddlemark-project')
     return fail('', 'file.foreign', NOT_OURS);
   if ('version' in file && typeof file.version === 'number' && file.version > VERSION)
@@ -97,4 +90,16 @@ export const decodeProject = (text: string): Result<Project> => {
   return wrong.length > 0
     ? failed(wrong.map((each) => ({ ...each, message: `The file is damaged: ${each.message}` })))
     : ok(project);
+};
+
+/**
+ * The project in the text of a file, which is not trusted.
+ *
+ * Codes: file.large, file.text (no JSON), file.foreign (no project), file.newer (made by a newer Saddlemark),
+ * file.damaged (names the value and what was expected), and those of `validateProject`.
+ */
+export const decodeProject = (text: string): Result<Project> => {
+  if (text.length > LONGEST_FILE) return fail('', 'file.large', `${NOT_OURS} It is larger than 5 MB.`);
+  const parsed = parse(text.replace(/^\uFEFF/, ''));
+  return parsed.ok ? readProject(parsed.value) : parsed;
 };

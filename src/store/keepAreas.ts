@@ -26,10 +26,10 @@ export const keepAreas = (
   let newest: Asked | null = null;
   let count = 0;
   let onTheMove = false;
-  const ask = remember((bridge: Bridge, limits: Project['limits'], place: Result<BridgePlace>) => {
+  const ask = remember((bridge: Bridge, limits: Project['limits'], place: Result<BridgePlace>, rebate: number) => {
     count += 1;
     const asked: Asked = { answer: null, order: count };
-    derive(bridge, limits, place).then((answer) => {
+    derive(bridge, limits, place, rebate).then((answer) => {
       asked.answer = answer;
       if (newest === null || newest.order < asked.order) newest = asked;
       if (asked === latest || (onTheMove && asked === newest)) arrived();
@@ -38,7 +38,7 @@ export const keepAreas = (
   });
   return (project, derived, moving) => {
     onTheMove = moving;
-    latest = ask(project.bridge, project.limits, derived.bridge);
+    latest = ask(project.bridge, project.limits, derived.bridge, project.build?.rebate?.width ?? 0);
     return latest.answer ?? (moving && newest !== null ? newest.answer : null);
   };
 };

@@ -15,11 +15,17 @@ const withoutRest = ([
   { rim, density, thickness },
   limits,
   place,
+  rebate,
 ]: Parameters<DeriveAreas>): Parameters<DeriveAreas> => {
   const bridge = { rim, density, thickness };
-  if (!place.ok) return [bridge, limits, place];
+  if (!place.ok) return [bridge, limits, place, rebate];
   const { outline } = place.value.footprint;
-  return [bridge, limits, ok({ ...place.value, footprint: { outline, points: [], faceLines: [] }, points: [] })];
+  return [
+    bridge,
+    limits,
+    ok({ ...place.value, footprint: { outline, points: [], faceLines: [] }, points: [] }),
+    rebate,
+  ];
 };
 
 /**

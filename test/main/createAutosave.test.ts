@@ -31,7 +31,7 @@ const visit = (library: Library, start = demo) => {
     last: { write: (id) => written.push(id) },
     askToLast: () => written.push('asked'),
     unread: null,
-    pending: { write: (text) => written.push(text === '' ? 'nothing pending' : text.slice(0, 12)) },
+    pending: { write: (text) => written.push(text || 'nothing pending') },
     encode: ({ about }) => `text of ${about.name}`,
   });
   return { store, autosave, written };
@@ -124,6 +124,58 @@ describe('autosave', () => {
     expect(listed.ok && listed.value).toHaveLength(2);
   });
 
+  it('asks when a file holds another state of what the library has, and replaces nothing', async () => {
+    const newest = { ...demo, revision: 9, about: { ...demo.about, name: 'Newest' } };
+    const library = fakeLibrary([newest]);
+    const { store, autosave } = visit(library, demoProject('other', MORNING));
+    const old = { ...demo, revision: 3, about: { ...demo.about, name: 'Old file' } };
+    store.actions.replaceProject(old, 'Opened Old file');
+    await vi.advanceTimersByTimeAsync(400);
+    expect(autosave.state()).toMatchObject({ kind: 'conflict', other: { name: 'Newest' } });
+    expect(await nameIn(library, 'demo')).toBe('Newest');
+  });
+
+  it('leaves alone what another tab left behind', async () => {
+    const library = fakeLibrary([demo]);
+    const { store, written } = visit(library);
+    rename(store, 'Theirs');
+    await vi.advanceTimersByTimeAsync(400);
+    expect(written).toContain('demo');
+    expect(written).not.toContain('nothing pending');
+  });
+
+  it('keeps both under names that a file may hold, 80 letters at most', async () => {
+    const library = fakeLibrary([demo]);
+    const [mine, theirs] = [visit(library), visit(library)];
+    rename(theirs.store, 'Theirs');
+    await vi.advanceTimersByTimeAsync(400);
+    rename(mine.store, 'M'.repeat(80));
+    await vi.advanceTimersByTimeAsync(400);
+    mine.autosave.keepBoth();
+    await vi.advanceTimersByTimeAsync(400);
+    const { id, about } = mine.store.getState().project;
+    expect(about.name).toBe(`${'M'.repeat(67)} (this tab’s)`);
+    expect(about.name).toHaveLength(80);
+    expect(await nameIn(library, id)).toBe(about.name);
+  });
+
+  it('loses nothing of this tab when it is left before the maker chose', async () => {
+    const library = fakeLibrary([demo]);
+    const [mine, theirs] = [visit(library), visit(library)];
+    rename(theirs.store, 'Theirs');
+    await vi.advanceTimersByTimeAsync(400);
+    rename(mine.store, 'Mine');
+    await vi.advanceTimersByTimeAsync(400);
+    mine.autosave.leave();
+    expect(mine.written.at(-1)).toBe('text of Mine (this tab’s)');
+    await vi.advanceTimersByTimeAsync(1500);
+    expect(await nameIn(library, 'demo')).toBe('Theirs');
+    // It came back after all, and took the other: nothing is left to open.
+    mine.autosave.takeOther();
+    await vi.advanceTimersByTimeAsync(400);
+    expect(mine.written.at(-1)).toBe('nothing pending');
+  });
+
   it('takes the other tab’s as one step that can be undone', async () => {
     const library = fakeLibrary([demo]);
     const [mine, theirs] = [visit(library), visit(library)];
@@ -160,7 +212,7 @@ describe('autosave', () => {
     rename(store, 'Hidden');
     autosave.leave();
     // At once, for a database may be too slow for a page that is being closed.
-    expect(written).toEqual(['text of Hidd']);
+    expect(written).toEqual(['text of Hidden']);
     await vi.advanceTimersByTimeAsync(1);
     expect(await nameIn(library, 'demo')).toBe('Hidden');
     expect(written).toContain('nothing pending');

@@ -2,16 +2,20 @@ import { describe, expect, it } from 'vitest';
 import { demoProject } from '../../src/core/kinds/demo';
 import { decodeProject } from '../../src/persistence/decodeProject';
 import { encodeProject } from '../../src/persistence/encodeProject';
-import { fuzzProjects } from '../run/torture/fuzzProjects';
+import { decodeLibrary } from '../../src/persistence/library/decodeLibrary';
+import { fuzzLibraries, fuzzProjects } from '../run/torture/fuzzProjects';
 
 const demo = encodeProject(demoProject('fuzz', '2026-03-01T09:00:00.000Z'));
 
-describe('damaged project files', () => {
-  it('200: a message, or a project that can be worked with and kept', () => {
-    const { taken, refused, faults } = fuzzProjects(200, 3303);
+describe('damaged files', () => {
+  it.each([
+    ['projects', fuzzProjects, 3303],
+    ['libraries', fuzzLibraries, 4404],
+  ])('200 of %s: a message, or what can be worked with and kept', (_, fuzz, seed) => {
+    const { taken, refused, faults } = fuzz(200, seed);
     expect(faults).toEqual([]);
     // Damage that is always seen, or never, would try nothing.
-    expect(Math.min(taken, refused)).toBeGreaterThan(20);
+    expect(Math.min(taken, refused)).toBeGreaterThan(15);
   });
 });
 
@@ -62,5 +66,32 @@ describe('project files that are more than a project can be', () => {
   it('a drawn outline that is sound is taken', () => {
     expect(decodeProject(drawn('{"x":-75,"y":0}', '{"x":0,"y":0}'))).toMatchObject({ ok: true });
     expect(decodeProject(demo)).toMatchObject({ ok: true });
+  });
+});
+
+describe('library files that are more than a library can be', () => {
+  const library = (projects: string, archived = ''): string =>
+    `{"format":"saddlemark-library","version":1,"projects":[${projects}],"archived":[${archived}],"pictures":[],"bench":null}`;
+
+  it.each([
+    [
+      'a project 100,000 brackets deep',
+      library(`${'['.repeat(100_000)}${']'.repeat(100_000)}`),
+      /not a Saddlemark project/,
+    ],
+    ['a project whose values are 40 deep', library(deep(40)), /nested more than 30 deep/],
+    ['a million that are archived', library(demo, `${'0,'.repeat(1_000_000)}0`), /^The file is damaged/],
+    [
+      'a key that could reach a prototype',
+      library(demo.replace('{', '{"__proto__":{"x":1},')),
+      /holds the key "__proto__"/,
+    ],
+  ])('%s', (_, file, says) => {
+    const read = decodeLibrary(file);
+    expect(read.ok ? 'taken' : read.issues[0]?.message).toMatch(says);
+  });
+
+  it('a sound one is taken', () => {
+    expect(decodeLibrary(library(demo))).toMatchObject({ ok: true, value: { projects: [{ id: 'fuzz' }] } });
   });
 });

@@ -4,6 +4,7 @@ import type { Project } from '../../src/core/document/types';
 import { demoProject } from '../../src/core/kinds/demo';
 import { KINDS } from '../../src/core/kinds/kinds';
 import type { Library } from '../../src/core/ports';
+import { encodeProject } from '../../src/persistence/encodeProject';
 import { createConnection } from '../../src/persistence/library/connection';
 import { createLibrary } from '../../src/persistence/library/createLibrary';
 import { openDatabase } from '../../src/persistence/library/database';
@@ -20,10 +21,13 @@ const named = (project: Project, name: string, revision = project.revision + 1):
 
 let count = 0;
 /** A tab on the same database. */
-const tab = (bench: string | null = null): Library & { readonly benches: string[] } => {
+const tab = (
+  bench: string | null = null,
+  now = () => '2026-03-01T12:00:00.000Z',
+): Library & { readonly benches: string[] } => {
   const benches: string[] = bench === null ? [] : [bench];
   const library = createLibrary({
-    clock: { now: () => '2026-03-01T12:00:00.000Z' },
+    clock: { now },
     newId: () => `id${++count}`,
     bench: { read: () => benches.at(-1) ?? null, write: (text) => benches.push(text) },
   });
@@ -53,13 +57,19 @@ describe('the library', () => {
     answerOf(await other.save(named(demo, 'Theirs'), demo.revision));
     expect(codesOf(await one.save(named(demo, 'Mine'), demo.revision))).toEqual(['library.conflict']);
     expect(answerOf(await one.read('demo')).about.name).toBe('Theirs');
+    // Nor is a look at what the other tab saved.
+    expect(codesOf(await one.save(named(demo, 'Mine'), demo.revision))).toEqual(['library.conflict']);
     // The same revision from another writing is no excuse either.
     const third = tab();
     expect(codesOf(await third.save(named(demo, 'Third'), null))).toEqual(['library.conflict']);
   });
 
   it('keeps the last 50 states and named ones for good, the latest first', async () => {
-    const library = tab();
+    let day = 0;
+    const library = tab(null, () => {
+      day += 1;
+      return new Date(Date.UTC(2026, 2, day)).toISOString();
+    });
     answerOf(await library.save(demo, null));
     answerOf(await library.nameVersion('demo', 'as drawn'));
     for (let state = 1; state <= 60; state += 1)
@@ -118,6 +128,22 @@ describe('the library', () => {
     expect(answerOf(await into.read('demo')).about.name).toBe('Changed here');
   });
 
+  it('replaces no photo by another of its name', async () => {
+    const library = tab();
+    const file = (base64: string): string =>
+      JSON.stringify({
+        format: 'saddlemark-library',
+        version: 1,
+        projects: [],
+        archived: [],
+        pictures: [{ id: 'front', type: 'image/png', base64 }],
+        bench: null,
+      });
+    answerOf(await library.importAll(file('AAAA')));
+    answerOf(await library.importAll(file('BBBB')));
+    expect(JSON.parse(answerOf(await library.exportAll()))).toMatchObject({ pictures: [{ base64: 'AAAA' }] });
+  });
+
   it('takes all of a file or nothing', async () => {
     const library = tab();
     const good = JSON.parse(answerOf(await library.exportAll())) as object;
@@ -154,6 +180,54 @@ describe('a database that fails', () => {
     answerOf(await library.save(demo, null));
     expect(opened).toBe(2);
     expect(answerOf(await library.read('demo'))).toEqual(demo);
+  });
+
+  it('leaves everything as it was when there is room for a part of it only', async () => {
+    const library = tab();
+    answerOf(await library.save(demo, null));
+    const text = JSON.stringify({
+      ...(JSON.parse(answerOf(await library.exportAll())) as object),
+      projects: KINDS.map(({ id, make }) => JSON.parse(encodeProject(make(id, MORNING)))),
+    });
+    const put = IDBObjectStore.prototype.put;
+    let left = 0;
+    const spy = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (this: IDBObjectStore, ...given) {
+      left -= 1;
+      if (left < 0) throw new DOMException('no room', 'QuotaExceededError');
+      return Reflect.apply(put, this, given);
+    });
+    for (const room of [0, 1, 2, 3]) {
+      left = room;
+      expect(codesOf(await library.save(named(demo, 'Half'), demo.revision))).toEqual(['library.full']);
+      left = room * 4;
+      expect(codesOf(await library.importAll(text))).toEqual(['library.full']);
+    }
+    spy.mockRestore();
+    expect(answerOf(await library.list())).toMatchObject([{ name: demo.about.name }]);
+    expect(answerOf(await library.read('demo'))).toEqual(demo);
+    expect(answerOf(await library.versions('demo'))).toHaveLength(1);
+    // And what could not be kept is kept once there is room.
+    answerOf(await library.save(named(demo, 'Whole'), demo.revision));
+    expect(answerOf(await library.read('demo')).about.name).toBe('Whole');
+  });
+
+  it('that broke once the writing was done: it is tried again and is no conflict with itself', async () => {
+    let breaks = true;
+    const once = createConnection();
+    const library = createLibrary({
+      clock: { now: () => MORNING },
+      newId: () => `id${++count}`,
+      bench: { read: () => null, write: () => {} },
+      connection: {
+        run: async (work) => {
+          if (breaks) await once.run(work);
+          breaks = false;
+          return once.run(work);
+        },
+      },
+    });
+    answerOf(await library.save(demo, null));
+    expect(answerOf(await library.versions('demo'))).toHaveLength(1);
   });
 
   it('says that there is no room, or that nothing can be kept here', async () => {

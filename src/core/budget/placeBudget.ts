@@ -45,8 +45,9 @@ export interface PlaceBudget {
 const EVEN = 1 / Math.sqrt(3);
 
 /**
- * One sigma along, aside and turned from each size. Errors of both ends alike move all of it; errors of each end by itself
- * move the middle by σ/√2 and turn it by σ√2/length; so do those of two holes over the distance between them.
+ * One sigma along, aside and turned from each size. What is the same at both ends (correlation 1: the eye, the square, the
+ * paper) moves all of it and turns nothing; what each end has by itself moves the middle by σ/√2 and turns it by σ√2/length;
+ * so do two holes over the distance between them. JCGM 100:2008 equation 13 for two ends.
  */
 const effects = (id: ErrorSource['id'], size: number, of: BudgetCase) => {
   const ends = (sigma: number, apart: number) => ({
@@ -77,11 +78,16 @@ const effects = (id: ErrorSource['id'], size: number, of: BudgetCase) => {
 
 /**
  * How far reading, taping, drilling and printing can carry the bridge before wood is cut: the law of propagation of
- * uncertainty, JCGM 100:2008 (GUM) 5.1.2, causes independent. own: sizes by their fields' names where the maker's differ.
+ * uncertainty, JCGM 100:2008 (GUM) 5.1.2, causes independent of one another. own: sizes by their fields' names where the
+ * maker's differ. sources: what counts where they do not.
  * Throws RangeError when a size or length is not finite.
  */
-export const placeBudget = (of: BudgetCase, own: Readonly<Record<string, number>>): PlaceBudget => {
-  const bare = ERROR_SOURCES.map((source) => {
+export const placeBudget = (
+  of: BudgetCase,
+  own: Readonly<Record<string, number>>,
+  sources: readonly ErrorSource[] = ERROR_SOURCES,
+): PlaceBudget => {
+  const bare = sources.map((source) => {
     const size = own[source.id] ?? source.usual;
     const { along, aside, turn } = effects(source.id, size, of);
     return { source, size, along, aside, turn, cents: Math.hypot(along, turn * of.reach) * of.centsPerMm };

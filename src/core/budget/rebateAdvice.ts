@@ -27,6 +27,7 @@ export interface RebateFinding {
   readonly verdict: 'good' | 'look' | 'read';
   readonly code:
     | 'none'
+    | 'rebate-bare'
     | 'repair-edge'
     | 'rim-wide'
     | 'rim-over-new'
@@ -40,9 +41,14 @@ export interface RebateFinding {
   readonly limit: number | null;
 }
 
+/** How deep a rebate is cut for a film, mm: the film and a little. own: the maker's limits. */
+export const rebateDepth = (film: number, own: Readonly<Record<string, number>>): number =>
+  film + (own.rebateOver ?? REBATE_LIMITS.rebateOver.value);
+
 /**
  * What the rim and its rebate want: none of it in a repair, the rim no wider than is usual unless there is a rebate, and that
- * as deep as the film and a little, no deeper than hides, and as wide as the rim. own: the maker's limits.
+ * as deep as the film and a little, no deeper than hides, and as wide as the rim; none where the glue goes to the edge.
+ * own: the maker's limits.
  */
 export const rebateAdvice = (
   { film, rim, rebate, repair }: RebateCase,
@@ -55,7 +61,7 @@ export const rebateAdvice = (
     value: number | null = null,
     held: number | null = null,
   ): RebateFinding => ({ verdict, code, value, limit: held });
-  if (rim === 0) return [finding('good', 'none')];
+  if (rim === 0) return [rebate === null ? finding('good', 'none') : finding('look', 'rebate-bare', rebate.width)];
   const wide: readonly RebateFinding[] = repair
     ? [finding('look', 'repair-edge', rim, 0)]
     : rebate === null && rim >= limit('rim') - 1e-9
@@ -65,7 +71,7 @@ export const rebateAdvice = (
         : [];
   if (rebate === null) return wide.length > 0 ? wide : [finding('good', 'fits', rim, limit('rimNew'))];
   if (film === null) return [...wide, finding('read', 'read-film')];
-  const wanted = film + limit('rebateOver');
+  const wanted = rebateDepth(film, own);
   const cut: readonly RebateFinding[] = [
     ...(rebate.depth < film ? [finding('look', 'too-shallow', rebate.depth, wanted)] : []),
     ...(rebate.depth > limit('rebateDeepest')

@@ -36,12 +36,13 @@ const GRAMS = 1e-6;
 
 /**
  * What of a bridge takes the offset library, which is loaded here: apart from the drawing, which does not wait for it.
- * Total. Codes: those of the bridge in place when it could not be computed, path.noArea, those of offsetPath.
+ * rebate: how wide its rim is rebated, mm. Total. Codes: those of the bridge in place when it could not be computed, path.noArea, those of offsetPath.
  */
 export const deriveAreas = async (
   { rim, density, thickness }: Pick<Bridge, 'rim' | 'density' | 'thickness'>,
   limits: Project['limits'],
   place: Result<BridgePlace>,
+  rebate = 0,
 ): Promise<Result<Areas>> => {
   if (!place.ok) return place;
   const { area: footprint, front } = place.value;
@@ -64,6 +65,6 @@ export const deriveAreas = async (
     centroidFromFront: pathCentroid(outline).y - front,
     weight: density * footprint * thickness * GRAMS,
     finishLine: finishLine.value,
-    checks: [...rimCheck(rim, shareLost, limits), ...finishLineCheck(rim, finishLine.value)],
+    checks: [...rimCheck(rim, shareLost, limits, rebate), ...finishLineCheck(rim, finishLine.value)],
   });
 };

@@ -1,6 +1,7 @@
 import type { Project } from '../../core/document/types';
 import type { Autosave, Clock, KeepState, Library, NewId } from '../../core/ports';
 import type { Store } from '../../store/createStore';
+import { beside } from './beside';
 
 /** A change is kept this long after the last one, and this long after the first at the latest, ms. */
 const PAUSE = 300;
@@ -49,6 +50,10 @@ export const createAutosave = ({
   let kept: Project = start;
   /** Revisions that the library had when this tab last looked, by id. */
   const bases = new Map<string, number>(opened ? [[start.id, start.revision]] : []);
+  /** The revision with which a project came into hand that this tab did not know yet: from the library, or from a file. */
+  const came = new Map<string, number>();
+  /** Whether what this tab left behind still lies there; another tab's is not this one's to clear. */
+  let left = store.getState().project !== start;
   /** What was put aside for another project before it was kept. */
   let aside: readonly Project[] = [];
   let asked = false;
@@ -66,18 +71,17 @@ export const createAutosave = ({
     [soon, latest] = [undefined, undefined];
   };
 
-  /** What the library has of a project that this tab did not read from it: it goes on from there. */
+  /** What a writing of a project stands on. A file older than what the library has stands on no state of it. */
   const baseOf = async (id: string): Promise<number | null> => {
     const known = bases.get(id);
     if (known !== undefined) return known;
-    const there = await library.read(id);
-    return there.ok ? there.value.revision : null;
+    return (await library.entry(id)).ok ? (came.get(id) ?? null) : null;
   };
 
-  /** The same under a name and id of its own. */
-  const besides = (project: Project): Project => {
-    const about = { ...project.about, name: `${project.about.name} (this tab’s)` };
-    return { ...project, id: newId(), about };
+  const leaveBehind = (text: string): void => {
+    if (text === '' && !left) return;
+    pending.write(text);
+    left = text !== '';
   };
 
   const keep = async (): Promise<void> => {
@@ -97,7 +101,7 @@ export const createAutosave = ({
           if (put === undefined) {
             kept = project;
             last.write(project.id);
-            pending.write('');
+            leaveBehind('');
           } else aside = aside.slice(1);
           if (!asked) askToLast();
           asked = true;
@@ -106,7 +110,7 @@ export const createAutosave = ({
         }
         const [issue] = done.issues;
         if (issue?.code === 'library.conflict' && put !== undefined) {
-          aside = [besides(put), ...aside.slice(1)];
+          aside = [beside(put, newId()), ...aside.slice(1)];
           continue;
         }
         if (issue?.code === 'library.conflict') {
@@ -140,6 +144,7 @@ export const createAutosave = ({
     const { project } = store.getState();
     if (project === before) return;
     if (project.id !== before.id && before !== kept && state.kind !== 'conflict') aside = [...aside, before];
+    if (project.id !== before.id && !came.has(project.id)) came.set(project.id, project.revision);
     before = project;
     if (state.kind === 'conflict' && state.other.id !== project.id) tell({ kind: 'kept', at: null });
     if (state.kind === 'unreadable') tell({ kind: 'kept', at: null });
@@ -168,8 +173,9 @@ export const createAutosave = ({
     flush,
     leave: () => {
       const { project } = store.getState();
-      if (project === kept || state.kind === 'conflict') return;
-      pending.write(encode(project));
+      if (project === kept) return;
+      // What the maker has not chosen between yet is not lost: this tab’s opens next, beside the other’s.
+      leaveBehind(encode(state.kind === 'conflict' ? beside(project, newId()) : project));
       flush();
     },
     leaveUnread: () => {
@@ -181,7 +187,7 @@ export const createAutosave = ({
       // It goes on under its new id alone.
       kept = project;
       tell({ kind: 'keeping' });
-      store.actions.replaceProject(besides(project), 'Kept beside the other tab’s');
+      store.actions.replaceProject(beside(project, newId()), 'Kept beside the other tab’s');
     },
     takeOther: async () => {
       if (state.kind !== 'conflict') return;
@@ -189,6 +195,7 @@ export const createAutosave = ({
       if (!there.ok) return store.actions.warn(there.issues[0]?.message ?? 'It could not be read.');
       bases.set(there.value.id, there.value.revision);
       kept = there.value;
+      leaveBehind('');
       tell({ kind: 'kept', at: null });
       store.actions.replaceProject(there.value, 'The other tab’s taken');
     },

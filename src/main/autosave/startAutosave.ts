@@ -1,12 +1,28 @@
-import type { Autosave } from '../../core/ports';
-import { encodeProject } from '../../persistence/encodeProject';
+import type { Autosave, Library } from '../../core/ports';
+import type { HandKeeper } from '../../persistence/library/handKeeper';
 import { type AutosaveNeeds, createAutosave } from './createAutosave';
+import type { LastVisit } from './openLast';
+import { pendingText } from './pendingText';
+
+/** What keeping the work in hand is started with; visit: null for a first one. */
+export interface StartNeeds extends Omit<AutosaveNeeds, 'askToLast' | 'encode' | 'opened' | 'unread' | 'library'> {
+  readonly library: Library & HandKeeper;
+  readonly visit: LastVisit | null;
+}
 
 /** Starts keeping the work in hand, and keeps what is left when the page is hidden or left. */
-export const startAutosave = (needs: Omit<AutosaveNeeds, 'askToLast' | 'encode'>): Autosave => {
+export const startAutosave = ({ visit, last, ...needs }: StartNeeds): Autosave => {
   const autosave = createAutosave({
     ...needs,
-    encode: encodeProject,
+    opened: Boolean(visit?.found),
+    unread: visit?.unread ?? null,
+    last: {
+      write: (id) => {
+        last.write(id);
+        needs.library.hold(id);
+      },
+    },
+    encode: (project) => pendingText(needs.library, project),
     askToLast: () => {
       navigator.storage?.persist?.().catch(() => {});
     },

@@ -31,12 +31,14 @@ export interface Tables extends DBSchema {
   versions: { key: string; value: KeptVersion; indexes: { project: string } };
   versionTexts: { key: string; value: KeptText };
   pictures: { key: string; value: KeptPicture };
+  /** Under one key: the id of the project in hand. */
+  hand: { key: string; value: string };
 }
 
 export type Database = IDBPDatabase<Tables>;
 
 const DATABASE_NAME = 'saddlemark';
-const DATABASE_VERSION = 1;
+const DATABASE_VERSION = 2;
 
 export interface DatabaseEvents {
   /** Another tab with an older Saddlemark holds the database: it opens once that one is closed. */
@@ -49,10 +51,12 @@ export interface DatabaseEvents {
 export const openDatabase = async ({ blocked, ended }: DatabaseEvents): Promise<Database> =>
   openDB<Tables>(DATABASE_NAME, DATABASE_VERSION, {
     upgrade(database, from) {
-      if (from >= 1) return;
-      for (const table of ['entries', 'projects', 'versionTexts', 'pictures'] as const)
-        database.createObjectStore(table);
-      database.createObjectStore('versions').createIndex('project', 'project');
+      if (from < 1) {
+        for (const table of ['entries', 'projects', 'versionTexts', 'pictures'] as const)
+          database.createObjectStore(table);
+        database.createObjectStore('versions').createIndex('project', 'project');
+      }
+      if (from < 2) database.createObjectStore('hand');
     },
     blocked,
     blocking: (_now, _wanted, event) => {

@@ -4,6 +4,7 @@ import { decodeProject } from '../decodeProject';
 import { encodeProject } from '../encodeProject';
 import { sumOf } from '../sumOf';
 import type { KeptText } from './database';
+import { missing } from './missing';
 
 /** A project as it is kept. Throws when it is not one that `decodeProject` would take. */
 export const keptText = (project: Project): KeptText => {
@@ -16,7 +17,7 @@ export const keptText = (project: Project): KeptText => {
  * library.missing, library.damaged, those of decodeProject.
  */
 export const readKept = (kept: KeptText | undefined): Result<Project> => {
-  if (kept === undefined) return fail('', 'library.missing', 'It is not in the library any more.');
+  if (kept === undefined) return missing();
   if (typeof kept.text !== 'string' || sumOf(kept.text) !== kept.sum)
     return fail('', 'library.damaged', 'What the browser kept of it is damaged: it does not match its own sum.');
   return decodeProject(kept.text);

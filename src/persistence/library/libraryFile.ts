@@ -1,26 +1,18 @@
-import * as v from 'valibot';
 import type { Project } from '../../core/document/types';
 import { entryOf } from '../../core/library/entryOf';
 import type { Clock, NewId } from '../../core/ports';
-import { fail, failed, ok, type Result } from '../../core/result';
-import { decodeProject } from '../decodeProject';
-import type { Database, KeptPicture } from './database';
+import { fail, ok, type Result } from '../../core/result';
+import type { Database } from './database';
+import { decodeLibrary } from './decodeLibrary';
 import { keptText, readKept } from './keptText';
-import { LIBRARY_SCHEMA, LIBRARY_VERSION, type LibraryFile } from './librarySchema';
+import { LIBRARY_VERSION } from './librarySchema';
 import { addVersion } from './versionsTable';
+import { write } from './write';
 
 const toBase64 = (bytes: ArrayBuffer): string => {
   let text = '';
   for (const byte of new Uint8Array(bytes)) text += String.fromCharCode(byte);
   return btoa(text);
-};
-
-const fromBase64 = (text: string): ArrayBuffer | null => {
-  try {
-    return Uint8Array.from(atob(text), (letter) => letter.charCodeAt(0)).buffer;
-  } catch {
-    return null;
-  }
 };
 
 /** Everything that the library holds as the text of one file: none, when one of its projects cannot be read. Codes: library.damaged. */
@@ -54,28 +46,11 @@ export const exportLibrary = async (database: Database, bench: string | null): P
   return ok(`${JSON.stringify(file, null, 1)}\n`);
 };
 
-/** No library is larger, characters. */
-const LONGEST_LIBRARY = 300_000_000;
+/** Of an instrument's name; what tells a copy apart comes after the first 64. */
+const LONGEST_NAME = 80;
+const COPY = ' (from the file)';
 
-const NOT_OURS = 'This is not a Saddlemark library: expected a file that Saddlemark wrote.';
-
-const decodeFile = (text: string): Result<LibraryFile> => {
-  if (text.length > LONGEST_LIBRARY) return fail('', 'file.large', `${NOT_OURS} It is larger than 300 MB.`);
-  let file: unknown;
-  try {
-    file = JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch {
-    return fail('', 'file.text', `${NOT_OURS} It cannot be read as JSON; it may have been cut off.`);
-  }
-  if (typeof file !== 'object' || file === null || !('format' in file) || file.format !== 'saddlemark-library')
-    return fail('', 'file.foreign', NOT_OURS);
-  if ('version' in file && typeof file.version === 'number' && file.version > LIBRARY_VERSION)
-    return fail('version', 'file.newer', 'This library was written by a newer Saddlemark.');
-  const read = v.safeParse(LIBRARY_SCHEMA, file);
-  return read.success
-    ? ok(read.output)
-    : fail('', 'file.damaged', 'The file is damaged: expected projects, what is archived, photos and the bench.');
-};
+const copyName = (name: string): string => name.slice(0, LONGEST_NAME - COPY.length).trimEnd() + COPY;
 
 /**
  * Adds what a file holds, all of it or nothing. Codes: file.large, file.text, file.foreign, file.newer, file.damaged, those of
@@ -94,50 +69,42 @@ export const importLibrary = async (
     readonly bench: { read(): string | null; write(text: string): void };
   },
 ): Promise<Result<{ readonly added: number; readonly copies: number; readonly same: number }>> => {
-  const file = decodeFile(text);
+  const file = decodeLibrary(text);
   if (!file.ok) return file;
-  const projects: Project[] = [];
-  for (const each of file.value.projects) {
-    const project = decodeProject(JSON.stringify(each));
-    if (!project.ok) return failed(project.issues);
-    projects.push(project.value);
-  }
-  const pictures: (KeptPicture & { readonly id: string })[] = [];
-  for (const { id, type, base64 } of file.value.pictures) {
-    const bytes = fromBase64(base64);
-    if (bytes === null) return fail('pictures', 'file.damaged', 'The file is damaged: a photo cannot be read.');
-    pictures.push({ id, type, bytes });
-  }
-  const writing = database.transaction(['entries', 'projects', 'versions', 'versionTexts', 'pictures'], 'readwrite', {
-    durability: 'strict',
-  });
-  const count = { added: 0, copies: 0, same: 0 };
-  for (const project of projects) {
-    const there = await writing.objectStore('projects').get(project.id);
-    const taken = there !== undefined;
-    if (taken && there.text === keptText(project).text) {
-      count.same += 1;
-      continue;
+  const { projects, archived: putAway, pictures } = file.value;
+  const tables = ['entries', 'projects', 'versions', 'versionTexts', 'pictures'] as const;
+  const done = await write(database, [...tables], async (writing) => {
+    const count = { added: 0, copies: 0, same: 0 };
+    for (const project of projects) {
+      const there = await writing.objectStore('projects').get(project.id);
+      const taken = there !== undefined;
+      if (taken && there.text === keptText(project).text) {
+        count.same += 1;
+        continue;
+      }
+      const added: Project = taken
+        ? { ...project, id: newId(), about: { ...project.about, name: copyName(project.about.name) } }
+        : project;
+      const kept = keptText(added);
+      const archived = putAway.includes(project.id);
+      await writing.objectStore('entries').put({ ...entryOf(added, archived), stamp: newId() }, added.id);
+      await writing.objectStore('projects').put(kept, added.id);
+      const version = { id: newId(), at: clock.now(), revision: added.revision, name: null };
+      await addVersion(
+        { versions: writing.objectStore('versions'), texts: writing.objectStore('versionTexts') },
+        { ...version, project: added.id, pictures: added.about.pictures },
+        kept,
+      );
+      if (taken) count.copies += 1;
+      else count.added += 1;
     }
-    const added: Project = taken
-      ? { ...project, id: newId(), about: { ...project.about, name: `${project.about.name} (from the file)` } }
-      : project;
-    const kept = keptText(added);
-    const archived = file.value.archived.includes(project.id);
-    await writing.objectStore('entries').put({ ...entryOf(added, archived), stamp: newId() }, added.id);
-    await writing.objectStore('projects').put(kept, added.id);
-    const version = { id: newId(), at: clock.now(), revision: added.revision, name: null };
-    await addVersion(
-      { versions: writing.objectStore('versions'), texts: writing.objectStore('versionTexts') },
-      { ...version, project: added.id, pictures: added.about.pictures },
-      kept,
-    );
-    if (taken) count.copies += 1;
-    else count.added += 1;
-  }
-  for (const { id, type, bytes } of pictures) await writing.objectStore('pictures').put({ type, bytes }, id);
-  await writing.done;
+    const held = writing.objectStore('pictures');
+    // A photo that is here is not replaced by another of its name.
+    for (const { id, type, bytes } of pictures)
+      if ((await held.getKey(id)) === undefined) await held.put({ type, bytes }, id);
+    return ok(count);
+  });
   // A bench that is set up here stays.
-  if (file.value.bench !== null && bench.read() === null) bench.write(file.value.bench);
-  return ok(count);
+  if (done.ok && file.value.bench !== null && bench.read() === null) bench.write(file.value.bench);
+  return done;
 };

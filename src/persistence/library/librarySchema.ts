@@ -27,5 +27,3 @@ export const LIBRARY_SCHEMA = v.strictObject({
   ),
   bench: v.nullable(v.pipe(v.string(), v.maxLength(200_000))),
 });
-
-export type LibraryFile = v.InferOutput<typeof LIBRARY_SCHEMA>;

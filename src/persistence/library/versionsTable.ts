@@ -1,8 +1,6 @@
 import type { IDBPObjectStore, StoreNames } from 'idb';
 import type { KeptText, KeptVersion, Tables } from './database';
-
-/** States that are kept by themselves, for each project. */
-const MOST_STATES = 50;
+import { thinVersions } from './thinVersions';
 
 type Names = ArrayLike<StoreNames<Tables>>;
 
@@ -14,7 +12,7 @@ export interface VersionTables<All extends Names> {
 
 const byOrder = (one: KeptVersion, other: KeptVersion): number => other.order - one.order;
 
-/** A state more of a project; of those without a name the oldest go when there are too many. */
+/** A state more of a project; of those without a name some go when they stand close or are too many. */
 export const addVersion = async <All extends Names>(
   { versions, texts }: VersionTables<All>,
   version: Omit<KeptVersion, 'order'>,
@@ -28,9 +26,7 @@ export const addVersion = async <All extends Names>(
   const order = (newest?.order ?? 0) + 1;
   await versions.put({ ...version, order }, version.id);
   await texts.put(kept, version.id);
-  if (version.name !== null) return;
-  const states = before.filter(({ name }) => name === null);
-  for (const { id } of states.slice(MOST_STATES - 1)) {
+  for (const { id } of thinVersions([{ ...version, order }, ...before])) {
     await versions.delete(id);
     await texts.delete(id);
   }

@@ -1,8 +1,10 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { ReadToolId } from '../../core/placement/reading/readTools';
 import { fail, ok, type Result } from '../../core/result';
 import type { PrinterProfile } from '../../core/sheets/proof/printerProfile';
 import { USUAL_RULE } from '../../core/sheets/proof/readingRules';
 import type { DeviceMemory } from '../types';
+import { TOOL_SIGMA } from './keptTools';
 import { type KeptBench, LONGEST_PRINTER_NAME, MOST_PROFILES, readBench } from './readBench';
 
 /** A length as it was typed, and what it means, mm. */
@@ -48,6 +50,10 @@ export interface Bench extends Pick<StoreApi<BenchState>, 'getState' | 'subscrib
   /** Forgets what was read on the print in hand. */
   clearReadings(): void;
   setDownload(download: BenchState['download']): void;
+  /** One sigma of one reading with a tool, mm; null for the usual. Code: tool.sigma. */
+  setToolSigma(id: ReadToolId, sigma: number | null): Result<null>;
+  /** What a line is read with from now on. */
+  chooseTool(line: string, id: ReadToolId): void;
 }
 
 const NOTHING_READ: ProofSession = {
@@ -72,8 +78,10 @@ const nameOf = (typed: string): Result<string> => {
 const sameName = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
 
 /** The profile to print on this paper by; null when none is chosen, or it belongs to another paper. */
-export const chosenFor = ({ profiles, chosen }: KeptBench, paper: string): PrinterProfile | null =>
-  profiles.find((each) => each.id === chosen && each.paper === paper) ?? null;
+export const chosenFor = (
+  { profiles, chosen }: Pick<KeptBench, 'profiles' | 'chosen'>,
+  paper: string,
+): PrinterProfile | null => profiles.find((each) => each.id === chosen && each.paper === paper) ?? null;
 
 /** A bench with the profiles that this device kept. */
 export const createBench = (memory: DeviceMemory): Bench => {
@@ -84,8 +92,8 @@ export const createBench = (memory: DeviceMemory): Bench => {
   }));
   const setKept = (change: Partial<KeptBench>): void => {
     setState(change);
-    const { profiles, chosen } = getState();
-    memory.write(JSON.stringify({ profiles, chosen }));
+    const { profiles, chosen, tools } = getState();
+    memory.write(JSON.stringify({ profiles, chosen, tools }));
   };
   return {
     getState,
@@ -132,5 +140,18 @@ export const createBench = (memory: DeviceMemory): Bench => {
     clearReadings: () =>
       setState(({ proof }) => ({ proof: { ...proof, lengths: NOTHING_READ.lengths, paper: NOTHING_READ.paper } })),
     setDownload: (download) => setState({ download }),
+    setToolSigma: (id, sigma) => {
+      if (sigma !== null && !(sigma >= TOOL_SIGMA.least && sigma <= TOOL_SIGMA.most))
+        return fail('tools', 'tool.sigma', `Expected from ${TOOL_SIGMA.least} to ${TOOL_SIGMA.most} mm.`);
+      const { tools } = getState();
+      const { [id]: _, ...others } = tools.sigmas;
+      setKept({ tools: { ...tools, sigmas: sigma === null ? others : { ...others, [id]: sigma } } });
+      return ok(null);
+    },
+    chooseTool: (line, id) => {
+      const { tools } = getState();
+      const { [line]: _, ...others } = tools.chosen;
+      setKept({ tools: { ...tools, chosen: { ...others, [line]: id } } });
+    },
   };
 };

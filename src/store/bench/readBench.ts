@@ -1,5 +1,6 @@
 import { PLAUSIBLE } from '../../core/sheets/proof/plausible';
 import type { PrinterProfile } from '../../core/sheets/proof/printerProfile';
+import { type KeptTools, readTools } from './keptTools';
 
 /** A maker has a few printers and papers; more than this is not kept. */
 export const MOST_PROFILES = 40;
@@ -37,6 +38,8 @@ export interface KeptBench {
   readonly profiles: readonly PrinterProfile[];
   /** Id of the profile that the maker prints with, on its own paper only; null for none. */
   readonly chosen: string | null;
+  /** How far each tool can be trusted, and which one each line is read with. */
+  readonly tools: KeptTools;
 }
 
 const profilesFrom = (list: unknown): readonly PrinterProfile[] =>
@@ -56,10 +59,15 @@ export const readBench = (text: string | null): KeptBench => {
   } catch {
     kept = null;
   }
-  const { profiles: list, chosen = null } = (typeof kept === 'object' && kept !== null ? kept : {}) as {
+  const {
+    profiles: list,
+    chosen = null,
+    tools,
+  } = (typeof kept === 'object' && kept !== null ? kept : {}) as {
     readonly profiles?: unknown;
     readonly chosen?: unknown;
+    readonly tools?: unknown;
   };
   const profiles = profilesFrom(list);
-  return { profiles, chosen: profiles.find(({ id }) => id === chosen)?.id ?? null };
+  return { profiles, chosen: profiles.find(({ id }) => id === chosen)?.id ?? null, tools: readTools(tools) };
 };

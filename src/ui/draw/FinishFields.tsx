@@ -1,4 +1,4 @@
-import { RIM_LIMIT } from '../../core/checks/rimCheck';
+import { REBATE_LIMITS } from '../../core/budget/rebateAdvice';
 import { FieldGroup } from '../fields/FieldGroup';
 import { FieldRow } from '../fields/FieldRow';
 import { useLengths } from '../useLengths';
@@ -12,8 +12,8 @@ export function FinishFields() {
       <FieldRow path="bridge.rim" />
       <FieldRow
         path="limits.rim"
-        usual={bare(RIM_LIMIT.value)}
-        note={`Usual ${bare(RIM_LIMIT.value)}: ${RIM_LIMIT.source}.`}
+        usual={bare(REBATE_LIMITS.rim.value)}
+        note={`Usual ${bare(REBATE_LIMITS.rim.value)}: ${REBATE_LIMITS.rim.source}.`}
       />
       <FieldRow path="bridge.density" />
       <AreasTable />

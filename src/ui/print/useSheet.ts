@@ -21,7 +21,7 @@ type Printed = Pick<AppState, 'project' | 'derived' | 'areas' | 'around' | 'devi
 export const makeSheet = (
   { project, derived, areas, around, device }: Printed,
   date: string,
-  bench: KeptBench,
+  bench: Pick<KeptBench, 'profiles' | 'chosen'>,
 ): Result<MadeSheets> => {
   const settings = readPrintSettings(device.print);
   const paper = paperOf(settings, device.paper);
@@ -31,7 +31,7 @@ export const makeSheet = (
 };
 
 /** What this maker's bench holds now. */
-export const benchNow = (memory: DeviceMemory): KeptBench => benchOf(memory).getState();
+export const benchNow = (memory: DeviceMemory): Pick<KeptBench, 'profiles' | 'chosen'> => benchOf(memory).getState();
 
 /**
  * Whether a download may go on: it is held back, and the maker asked at Print, while paper, printer and pages do not go

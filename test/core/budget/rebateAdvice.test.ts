@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type RebateCase, rebateAdvice } from '../../../src/core/budget/rebateAdvice';
+import { type RebateCase, rebateAdvice, rebateDepth } from '../../../src/core/budget/rebateAdvice';
 import { createDerive } from '../../../src/core/derive/createDerive';
 import { deriveAreas } from '../../../src/core/derive/deriveAreas';
 import { steelWith } from '../document/steelProject';
@@ -34,6 +34,18 @@ describe('rebateAdvice', () => {
     expect(codes({ rim, film, rebate: { width: rim - 0.1, depth: 0.25 } })).toEqual(['too-narrow']);
     // Rebated, a wide rim is only wider than is usual for new work.
     expect(codes({ rim: INCH / 16, film, rebate: { width: 2, depth: 0.25 } })).toEqual(['rim-over-new', 'fits']);
+  });
+});
+
+describe('rebateDepth', () => {
+  it('is the film and a little', () => {
+    // 0.15 + 0.05; the maker’s own little 0.1.
+    expect(rebateDepth(0.15, {})).toBeCloseTo(0.2, 12);
+    expect(rebateDepth(0.15, { rebateOver: 0.1 })).toBeCloseTo(0.25, 12);
+  });
+
+  it('is out of place where the glue goes to the edge', () => {
+    expect(codes({ rebate: { width: 1.6, depth: 0.2 } })).toEqual(['rebate-bare']);
   });
 });
 

@@ -32,4 +32,12 @@ describe('rimCheck', () => {
     expect(rimCheck(2, 0.1, { rim: 2.5 })).toMatchObject([{ verdict: 'good', source: 'set by the maker' }]);
     expect(rimCheck(0.5, 0.1, { rim: 0.4 })).toMatchObject([{ verdict: 'look', source: 'set by the maker' }]);
   });
+
+  // Trade practice: a rabbet under the rim lets the film stay; it must be as wide as the rim.
+  it('lets a wide rim pass that is rebated as wide', () => {
+    expect(rimCheck(3.175, 0.28, {}, 3.175)).toMatchObject([
+      { verdict: 'good', message: expect.stringContaining('in a rebate') },
+    ]);
+    expect(rimCheck(3.175, 0.28, {}, 1.6)).toMatchObject([{ verdict: 'look' }]);
+  });
 });

@@ -14,6 +14,7 @@ const READERS = /** @type {const} */ ([
   ['svg', 11],
   ['dxf', 22],
   ['project', 33],
+  ['library', 44],
 ]);
 
 /** Keeps the address of a source file as it was before bundling: samples lie beside it. */

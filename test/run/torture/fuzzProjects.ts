@@ -6,6 +6,7 @@ import { demoProject } from '../../../src/core/kinds/demo';
 import { KINDS } from '../../../src/core/kinds/kinds';
 import { decodeProject } from '../../../src/persistence/decodeProject';
 import { encodeProject } from '../../../src/persistence/encodeProject';
+import { decodeLibrary, type LibraryContent } from '../../../src/persistence/library/decodeLibrary';
 import { makeAround } from '../../../src/store/makeAround';
 import { COMMANDS } from '../../store/random/commandTable';
 import { dice } from '../../store/random/dice';
@@ -48,13 +49,39 @@ export const wrongProject = (project: Project): string | null => {
   return null;
 };
 
-/** Damaged project files: half of them damaged as text, half in their values. */
-export const fuzzProjects = (count: number, seed: number, begin?: (number: number) => void): FuzzRun => {
-  const files = samples();
-  const file = (number: number): string => {
+/** Files of which every second is damaged as text, the others in their values. */
+const damagedFiles =
+  (files: readonly string[], seed: number) =>
+  (number: number): string => {
     const chance = dice(seed + number);
     const sample = chance.of(files) ?? '';
     return number % 2 === 0 ? damagedText(sample, chance.of(files) ?? '', chance) : damagedJson(sample, chance);
   };
-  return fuzzRun(count, file, decodeProject, wrongProject, begin);
+
+/** Damaged project files. */
+export const fuzzProjects = (count: number, seed: number, begin?: (number: number) => void): FuzzRun =>
+  fuzzRun(count, damagedFiles(samples(), seed), decodeProject, wrongProject, begin);
+
+/** Libraries of one to three projects each, with a photo and a bench. */
+const libraries = (): readonly string[] => {
+  const projects: readonly unknown[] = samples().map((text) => JSON.parse(text));
+  return projects.map((_, index) =>
+    JSON.stringify({
+      format: 'saddlemark-library',
+      version: 1,
+      projects: projects.slice(index, index + 1 + (index % 3)),
+      archived: ['fuzz'],
+      pictures: [{ id: 'photo', type: 'image/jpeg', base64: '/9j/4AAQSkZJRgABAQAAAQABAAD/2Q==' }],
+      bench: '{"profiles":[],"chosen":null}',
+    }),
+  );
 };
+
+const wrongLibrary = ({ projects, pictures }: LibraryContent): string | null =>
+  pictures.some(({ bytes }) => !(bytes instanceof ArrayBuffer))
+    ? 'a photo without bytes'
+    : (projects.map(wrongProject).find((wrong) => wrong !== null) ?? null);
+
+/** Damaged files of a whole library. */
+export const fuzzLibraries = (count: number, seed: number, begin?: (number: number) => void): FuzzRun =>
+  fuzzRun(count, damagedFiles(libraries(), seed), decodeLibrary, wrongLibrary, begin);

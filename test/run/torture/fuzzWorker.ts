@@ -1,11 +1,11 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { fuzzDrawings } from './fuzzDrawings';
-import { fuzzProjects } from './fuzzProjects';
+import { fuzzLibraries, fuzzProjects } from './fuzzProjects';
 import type { FuzzRun } from './fuzzRun';
 
 /** What the worker is asked for. */
 interface Work {
-  readonly kind: 'svg' | 'dxf' | 'project';
+  readonly kind: 'svg' | 'dxf' | 'project' | 'library';
   readonly count: number;
   readonly seed: number;
   /** Where it says which file it is at. */
@@ -17,5 +17,10 @@ const place = new Int32Array(at);
 const begin = (number: number): void => {
   Atomics.store(place, 0, number);
 };
-const run: FuzzRun = kind === 'project' ? fuzzProjects(count, seed, begin) : fuzzDrawings(kind, count, seed, begin);
-parentPort?.postMessage(run);
+const readers: Readonly<Record<Work['kind'], () => FuzzRun>> = {
+  svg: () => fuzzDrawings('svg', count, seed, begin),
+  dxf: () => fuzzDrawings('dxf', count, seed, begin),
+  project: () => fuzzProjects(count, seed, begin),
+  library: () => fuzzLibraries(count, seed, begin),
+};
+parentPort?.postMessage(readers[kind]());

@@ -68,6 +68,7 @@ import { setSymmetric } from '../../../src/store/commands/outline/setSymmetric';
 import { acceptRound } from '../../../src/store/commands/place/acceptRound';
 import { beginRound } from '../../../src/store/commands/place/beginRound';
 import { chooseDrop } from '../../../src/store/commands/place/chooseDrop';
+import { chooseTool } from '../../../src/store/commands/place/chooseTool';
 import { removeReading } from '../../../src/store/commands/place/removeReading';
 import { removeRound } from '../../../src/store/commands/place/removeRound';
 import { takeReading } from '../../../src/store/commands/place/takeReading';
@@ -472,6 +473,10 @@ export const COMMANDS: Readonly<Record<string, Row>> = {
     const by = dice.of(['top', 'rule'] as const) ?? 'top';
     const drop = dice.below(4) === 0 ? null : { by, angle: dice.within(0.1), height: 5 + Math.abs(dice.within(10)) };
     return (before) => chooseDrop(before, drop);
+  },
+  chooseTool: (project, dice) => {
+    const [id, sigma] = [roundId(project, dice), 0.05 + Math.abs(dice.within(0.3))];
+    return (before) => chooseTool(before, id, 'margin-bass', { tool: 'calliper', sigma });
   },
   takeTuned: (project, dice) => {
     const across = project.strings.map((_, index) => 27 - 54 * (index / Math.max(1, project.strings.length - 1)));

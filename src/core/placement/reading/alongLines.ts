@@ -3,98 +3,83 @@ import { centsPerMm } from '../../intonation/centsPerMm';
 import type { LengthStyle } from '../../units/formatLength';
 import { DATUM_NAME } from '../datumName';
 import type { Reading } from '../poseTypes';
+import { type AcrossLine, frontEdge, pinRow, slotFront, templateLine } from './acrossLines';
 import { dropped } from './dropped';
-import { dropOf, nominalPose, type ReadCase } from './readCase';
+import { dropOf, frettopOver, nominalPose, type ReadCase } from './readCase';
 import type { ReadLine } from './types';
 
 const TOWARD_TAIL: Point = { x: 0, y: 1 };
 
-/** A line across the bridge, y = at + slope · x, that is read at the outer strings. */
-interface AcrossLine {
-  readonly id: string;
-  readonly name: string;
-  readonly at: number;
-  readonly slope: number;
-}
-
-/** From a line across the bridge, both its points in the bridge frame, as wide as the outer strings or more. */
+/** A line across the bridge by two points of it, bridge frame, as wide as the outer strings or more. */
 const inBridge = (line: AcrossLine, pose: { readonly y: number }, half: number): readonly [Point, Point] => [
   { x: -half, y: line.at - line.slope * half - pose.y },
   { x: half, y: line.at + line.slope * half - pose.y },
 ];
 
-/** The outer strings where they cross the saddle. */
-const outer = ({ strings }: ReadCase) =>
-  [
-    { side: 'treble', number: 1, string: strings[0] },
-    { side: 'bass', number: strings.length, string: strings.at(-1) },
-  ].flatMap(({ string, ...rest }) => (string === undefined ? [] : [{ ...rest, x: string.saddleX }]));
+/** An outer string where it crosses the saddle. */
+interface OuterPlace {
+  readonly side: 'treble' | 'bass';
+  readonly number: number;
+  readonly x: number;
+}
 
-/** Slot, break points and pin row from the nut datum and from the 12th fret, along the centreline at both outer strings. */
+const outer = ({ strings }: ReadCase): readonly OuterPlace[] =>
+  (
+    [
+      { side: 'treble', number: 1, string: strings[0] },
+      { side: 'bass', number: strings.length, string: strings.at(-1) },
+    ] as const
+  ).flatMap(({ string, ...rest }) => (string === undefined ? [] : [{ ...rest, x: string.saddleX }]));
+
+/** Where a rule along the frets starts from. */
+interface Start {
+  readonly id: string;
+  readonly name: string;
+  readonly y: number;
+}
+
+/**
+ * Slot, square line, front edge and pin row from the 12th fret and the nut datum, along the centreline at both outer strings.
+ */
 export const alongLines = (read: ReadCase, style: LengthStyle): readonly ReadLine[] => {
-  const { project, board, saddle, slot, bridge, scale } = read;
+  const { project, board, scale } = read;
   const pose = nominalPose(read);
-  const correction = dropped(dropOf(project), centsPerMm(scale.scaleLength, 12), style);
-  const datum = DATUM_NAME[project.instrument.nut.datum];
-  const [first, last] = [
-    bridge.pins[0],
-    bridge.pins.length % 2 === 0 && (project.bridge.pins?.stagger ?? 0) > 0 ? bridge.pins.at(-2) : bridge.pins.at(-1),
-  ];
-  const slopeOfPins =
-    first === undefined || last === undefined || first === last
-      ? null
-      : (first.centre.y - last.centre.y) / (first.centre.x - last.centre.x);
-  const across = {
-    slot: { id: 'slot', name: 'slot front', at: slot.front, slope: saddle.slope },
-    front: { id: 'front', name: 'front edge', at: bridge.front, slope: 0 },
-    pins:
-      first === undefined || slopeOfPins === null
-        ? null
-        : { id: 'pins', name: 'pin row', at: first.centre.y - slopeOfPins * first.centre.x, slope: slopeOfPins },
-  };
-  const starts = [
-    { id: 'twelfth', name: '12th fret', y: board.twelfth },
-    { id: 'nut', name: datum.full, y: 0 },
-  ];
-  const lineFrom = (
-    start: (typeof starts)[number],
-    line: AcrossLine,
-    group: ReadLine['group'],
-    { side, number, x }: ReturnType<typeof outer>[number],
-  ): ReadLine => {
+  const cents = centsPerMm(scale.scaleLength, 12);
+  const lineFrom = (start: Start, line: AcrossLine, { side, number, x }: OuterPlace): ReadLine => {
     const from: Point = { x, y: start.y };
     const meets: Point = { x, y: line.at + line.slope * x };
-    const drops = line.id !== 'pins';
+    const correction = dropped({ ...dropOf(project), height: frettopOver(read, line.on) }, cents, style);
     return {
       id: `${start.id}-${line.id}-${side}`,
-      group,
+      group: line.id === 'pins' ? 'pins' : 'along',
       label: `${start.name} to ${line.name} at string ${number}, ${side}`,
-      how: drops
-        ? 'Rule on the frets, along the centreline; a small square carries the reading down.'
-        : 'Rule along the centreline, over the bridge, to the middle of the row.',
-      expected: meets.y - start.y - (drops ? correction.by : 0),
+      how: `Rule on the frets, along the centreline; a small square carries the reading down to the ${line.name}.`,
+      expected: meets.y - start.y - correction.by,
       signed: false,
       tool: 'rule-and-square',
-      correction: drops ? correction : null,
+      correction,
       reading: (value, sigma): Reading => ({
         kind: 'toLine',
         from,
         direction: TOWARD_TAIL,
         line: inBridge(line, pose, Math.max(20, Math.abs(x))),
-        value: value + (drops ? correction.by : 0),
+        value: value + correction.by,
         sigma,
       }),
       drawn: [[from, meets]],
     };
   };
-  const both = (start: (typeof starts)[number], line: AcrossLine | null, group: ReadLine['group']) =>
-    line === null ? [] : outer(read).map((place) => lineFrom(start, line, group, place));
-  const [twelfth, nut] = starts as [(typeof starts)[number], (typeof starts)[number]];
+  const twelfth: Start = { id: 'twelfth', name: '12th fret', y: board.twelfth };
+  const nut: Start = { id: 'nut', name: DATUM_NAME[project.instrument.nut.datum].full, y: 0 };
+  const both = (start: Start, line: AcrossLine | null): readonly ReadLine[] =>
+    line === null ? [] : outer(read).map((place) => lineFrom(start, line, place));
   return [
-    ...both(twelfth, across.slot, 'along'),
-    ...both(nut, across.slot, 'along'),
-    ...both(twelfth, across.front, 'along'),
-    ...both(twelfth, across.pins, 'pins'),
+    ...both(twelfth, slotFront(read)),
+    ...both(nut, slotFront(read)),
+    ...both(twelfth, templateLine(read, style.unit)),
+    ...both(nut, templateLine(read, style.unit)),
+    ...both(twelfth, frontEdge(read)),
+    ...both(twelfth, pinRow(read)),
     ...stickLines(read),
   ];
 };

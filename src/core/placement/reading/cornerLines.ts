@@ -1,27 +1,31 @@
+import type { Point } from '../../geom/types';
 import type { Reading } from '../poseTypes';
 import { ruleDistance } from '../ruleDistance';
-import { bridgePoints, dropOf, instrumentPoints, nominalPose, type ReadCase } from './readCase';
+import { leanOf } from './dropped';
+import { bridgePoints, dropOf, frettopOver, instrumentPoints, nominalPose, type ReadCase } from './readCase';
 import type { ReadLine, ReadPoint } from './types';
 
 const SIDES = ['treble', 'bass'] as const;
 
-/** How far a point of the bridge lies below the line of the fret tops, mm: corners on the top, holes on the bridge's face. */
-const riseTo = (read: ReadCase, to: ReadPoint): number => {
-  const { height } = dropOf(read.project);
-  const onFace = /^(locating|pin|slot)-/.test(to.id);
-  return Math.max(0, onFace ? height - read.project.bridge.thickness : height);
+/**
+ * How far a point of the bridge lies below the plane of the fret tops, mm (corners on the top, holes on the bridge's face),
+ * and where on that plane it lies: the bridge stands square to the top, so what is below the frets leans toward the nut.
+ */
+const below = (read: ReadCase, to: ReadPoint): { readonly rise: number; readonly at: Point } => {
+  const rise = frettopOver(read, /^(locating|pin|slot)-/.test(to.id) ? 'face' : 'top');
+  return { rise, at: { x: to.at.x, y: to.at.y - leanOf(rise, dropOf(read.project).angle) } };
 };
 
 const pairLine = (read: ReadCase, from: ReadPoint, to: ReadPoint, id: string, group: ReadLine['group']): ReadLine => {
   const pose = nominalPose(read);
-  const rise = riseTo(read, to);
+  const { rise, at } = below(read, to);
   const plan = ruleDistance(from.at, to.at, 0);
-  const expected = ruleDistance(from.at, to.at, rise);
+  const expected = ruleDistance(from.at, at, rise);
   return {
     id,
     group,
     label: `${from.label} to ${to.label}`,
-    how: `Straight from point to point, one end higher by ${rise.toFixed(1)} mm: that lengthens it by ${(expected - plan).toFixed(2)} mm, which is allowed for.`,
+    how: `Straight from point to point, one end ${Math.abs(rise).toFixed(1)} mm ${rise < 0 ? 'lower' : 'higher'}: ${Math.abs(expected - plan).toFixed(2)} mm ${expected < plan ? 'shorter' : 'longer'} than on the plan, which is allowed for.`,
     expected,
     signed: false,
     tool: 'rule',
@@ -29,7 +33,7 @@ const pairLine = (read: ReadCase, from: ReadPoint, to: ReadPoint, id: string, gr
     reading: (value, sigma): Reading => ({
       kind: 'distance',
       from: from.at,
-      to: { x: to.at.x, y: to.at.y - pose.y },
+      to: { x: at.x, y: at.y - pose.y },
       rise,
       value,
       sigma,

@@ -12,12 +12,19 @@ export interface Dropped {
 }
 
 /**
+ * How far nearer the nut a point stands that lies square to the frets below a place, against one that lies square to the
+ * top below it, mm: below · sin(angle). Angle of the frets against the top, radians.
+ */
+export const leanOf = (below: number, angle: number): number => below * Math.sin(angle);
+
+/**
  * A saddle stands square to the top, and so does a square that stands on the top: what the rule shows there is where the
  * string will break. A square held against the rule stands square to the frets instead, and its foot comes
- * height · sin(angle) nearer the nut: 10 mm at 1.5° is 0.26 mm. centsPerMm: at the 12th fret.
+ * `leanOf` nearer the nut: 10 mm at 1.5° is 0.26 mm. height: from the fret tops down to what is read. centsPerMm: at the
+ * 12th fret.
  */
 export const dropped = ({ by, angle, height }: Drop, centsPerMm: number, style: LengthStyle): Dropped => {
-  const shift = height * Math.sin(angle);
+  const shift = leanOf(height, angle);
   const degrees = ((angle * 180) / Math.PI).toFixed(1);
   const length =
     style.unit === 'mm'

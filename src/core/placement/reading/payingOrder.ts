@@ -1,4 +1,3 @@
-import { solveNormalEquations } from '../../numeric/normalEquations';
 import type { Freedom, Pose } from '../poseTypes';
 import { predictReading } from '../predictReading';
 import type { ReadLine } from './types';
@@ -24,22 +23,40 @@ export const weighedLine = (line: ReadLine, pose: Pose, sigma: number): Weighed 
   sigma,
 });
 
-/** What is left in doubt: the sum of the variances, each in squares of its tolerance. */
-const doubtLeft = (weighed: readonly Weighed[], tolerance: Tolerance): number => {
-  const all = [...BY_EYE, ...weighed];
-  const fit = solveNormalEquations(
-    all.map(({ slopes }) => slopes),
-    all.map(() => 0),
-    all.map(({ sigma }) => sigma),
-  );
-  if (!fit.ok) return Number.POSITIVE_INFINITY;
-  const freedoms: readonly Freedom[] = ['x', 'y', 'angle'];
-  return freedoms.reduce((sum, freedom, k) => sum + (fit.value.covariance[k]?.[k] ?? 0) / tolerance[freedom] ** 2, 0);
+/** The information of readings, AᵀWA with each freedom in its tolerance: xx, yy, tt, xy, xt, yt. */
+type Information = readonly [number, number, number, number, number, number];
+
+const informationOf = ({ slopes, sigma }: Weighed, tolerance: Tolerance): Information => {
+  const [x, y, t] = [
+    (slopes[0] * tolerance.x) / sigma,
+    (slopes[1] * tolerance.y) / sigma,
+    (slopes[2] * tolerance.angle) / sigma,
+  ];
+  return [x * x, y * y, t * t, x * y, x * t, y * t];
 };
+
+const plus = (a: Information, b: Information): Information => [
+  a[0] + b[0],
+  a[1] + b[1],
+  a[2] + b[2],
+  a[3] + b[3],
+  a[4] + b[4],
+  a[5] + b[5],
+];
+
+/** What is left in doubt: the sum of the variances, each in squares of its tolerance. The trace of the inverse, by cofactors. */
+const doubtLeft = ([xx, yy, tt, xy, xt, yt]: Information): number => {
+  const determinant = xx * (yy * tt - yt * yt) - xy * (xy * tt - yt * xt) + xt * (xy * yt - yy * xt);
+  return (yy * tt - yt * yt + xx * tt - xt * xt + xx * yy - xy * xy) / determinant;
+};
+
+const sumOf = (weighed: readonly Weighed[], tolerance: Tolerance): Information =>
+  [...BY_EYE, ...weighed].map((each) => informationOf(each, tolerance)).reduce(plus);
 
 /**
  * The line that helps most beside those that were read: the least that is left in doubt after it (A-optimal design: Pukelsheim,
- * Optimal Design of Experiments, 1993, ch. 6), from a bridge that was set by eye. Null when there is none to choose from.
+ * Optimal Design of Experiments, 1993, ch. 6), from a bridge that was set by eye. The worst freedom, in its own tolerance,
+ * weighs most by far. Null when there is none to choose from.
  */
 export const bestNext = (
   lines: readonly ReadLine[],
@@ -48,9 +65,10 @@ export const bestNext = (
   tolerance: Tolerance,
   sigmaOf: (line: ReadLine) => number,
 ): ReadLine | null => {
+  const known = sumOf(taken, tolerance);
   let best: { readonly line: ReadLine; readonly left: number } | null = null;
   for (const line of lines) {
-    const left = doubtLeft([...taken, weighedLine(line, pose, sigmaOf(line))], tolerance);
+    const left = doubtLeft(plus(known, informationOf(weighedLine(line, pose, sigmaOf(line)), tolerance)));
     // The first of equals, as they stand in the list: a hair better is no better.
     if (best === null || left < best.left * 0.99) best = { line, left };
   }

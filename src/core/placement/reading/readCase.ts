@@ -24,8 +24,11 @@ export interface ReadCase {
 /** Where the bridge is meant to sit: the origin of the bridge frame in the instrument frame. */
 export const nominalPose = ({ saddle }: Pick<ReadCase, 'saddle'>): Pose => ({ x: 0, y: saddle.centre, angle: 0 });
 
-/** A usual neck against its top, radians: 1.5°; common practice, no source. */
-const USUAL_ANGLE = (1.5 * Math.PI) / 180;
+/**
+ * A usual neck against its top, radians: frets 7.5 mm over the top at the body (a board of 1/4 in and 1.1 mm of fret) and
+ * 10 mm at a bridge 290 mm farther on, which is 0.5°; our own arithmetic, no source.
+ */
+const USUAL_ANGLE = Math.atan((USUAL_DROP_HEIGHT - 7.5) / 290);
 
 /** How readings are carried down here: as the maker said, or a square on the top and the heights of Measure. */
 export const dropOf = ({ build, bridge, height }: Project): Drop =>
@@ -34,6 +37,12 @@ export const dropOf = ({ build, bridge, height }: Project): Drop =>
     angle: USUAL_ANGLE,
     height: height.straightedge === null ? USUAL_DROP_HEIGHT : Math.max(0, bridge.thickness + height.straightedge),
   };
+
+/** How far the line of the fret tops stands over what is read there: the top itself, or the upper face of the bridge. mm */
+export const frettopOver = ({ project }: Pick<ReadCase, 'project'>, place: 'top' | 'face'): number => {
+  const { height } = dropOf(project);
+  return place === 'top' ? height : height - project.bridge.thickness;
+};
 
 /** y of the last fret, and the board's width there as read, or its edges carried on. */
 export const lastFret = ({ project, scale, board }: ReadCase): { readonly y: number; readonly width: number } => {

@@ -1,48 +1,23 @@
-import { useMemo } from 'react';
-import { type BudgetRow, placeBudget } from '../../../core/budget/placeBudget';
-import { centsPerMm } from '../../../core/intonation/centsPerMm';
-import { dropOf } from '../../../core/placement/reading/readCase';
 import { FieldGroup } from '../../fields/FieldGroup';
 import { FieldRow } from '../../fields/FieldRow';
 import { More } from '../../fields/More';
 import { useLengths } from '../../useLengths';
-import { useStore } from '../../useStore';
 import { fine } from '../reading/fine';
+import { BudgetTable } from './BudgetTable';
+import { COVERAGE, degrees } from './coverage';
+import { Proportion } from './Proportion';
+import { useBudget } from './useBudget';
 import { usualSize } from './usualSize';
 import './cards.css';
 
-/** Coverage: two standard deviations. */
-const COVER = 2;
-
 /** How far the errors of the work can carry the bridge, and which to improve. */
 export function BeforeCutting() {
-  const project = useStore((state) => state.project);
-  const derived = useStore((state) => state.derived);
+  const budget = useBudget();
   const { style } = useLengths();
-  const { saddle, bridge, placement, scale } = derived;
-  const budget = useMemo(() => {
-    if (!saddle.ok || !bridge.ok || !placement.ok || !scale.ok) return null;
-    const [one, other] = bridge.value.locating;
-    const xs = bridge.value.points.map(({ at }) => at.x);
-    return placeBudget(
-      {
-        height: dropOf(project).height,
-        length: Math.max(...xs) - Math.min(...xs),
-        carried: saddle.value.centre - placement.value.squareLine[style.unit].fromNut,
-        apart:
-          one === undefined || other === undefined
-            ? 0
-            : Math.hypot(one.centre.x - other.centre.x, one.centre.y - other.centre.y),
-        reach: Math.max(...saddle.value.strings.map(({ x }) => Math.abs(x))),
-        centsPerMm: centsPerMm(scale.value.scaleLength, 12),
-      },
-      project.doubts,
-    );
-  }, [project, saddle, bridge, placement, scale, style.unit]);
   if (budget === null) return null;
   const { rows, along, aside, turn, cents, first } = budget;
-  const degrees = (radians: number): string => `${((radians * 180) / Math.PI).toFixed(2)}°`;
-  const model = saddle.ok ? Math.max(0, ...saddle.value.strings.map((string) => string.model?.sigma ?? 0)) : 0;
+  const now = (COVERAGE * cents).toFixed(1);
+  const halved = (COVERAGE * first.left).toFixed(1);
   return (
     <FieldGroup
       id="group-budget"
@@ -50,63 +25,55 @@ export function BeforeCutting() {
       hint="How far the work itself can carry the bridge, from what you measure to the drilled hole."
     >
       <p className="card-figure">
-        Fore and aft ±{fine(COVER * along, style)}, <strong>±{(COVER * cents).toFixed(1)} cents</strong>; sideways ±
-        {fine(COVER * aside, style)}; turned ±{degrees(COVER * turn)}.
+        Fore and aft ±{fine(COVERAGE * along, style)}, <strong>±{now} cents</strong>; sideways ±
+        {fine(COVERAGE * aside, style)}; turned ±{degrees(COVERAGE * turn)}.
       </p>
       <p className="hint">
-        Two standard deviations, which hold in 95 of 100; causes taken as independent (JCGM 100, 5.1.2).
-        {model > 0 && ` For proportion: what the strings want is itself known to ±${fine(COVER * model, style)}.`}
+        Two standard deviations (k = 2), which hold in about 95 of 100. The cents are at the 12th fret of the worse
+        outer string, turn included.
       </p>
-      <p>
-        <strong>Improve first: {first.row.source.label.toLowerCase()}.</strong> {first.row.source.remedy} Halved, ±
-        {(COVER * cents).toFixed(1)} becomes ±{(COVER * first.left).toFixed(1)} cents.
-      </p>
-      <table className="figures loose small-figures budget">
-        <caption>What each does by itself, two standard deviations</caption>
-        <thead>
-          <tr>
-            <th scope="col">Cause</th>
-            <th scope="col">Fore and aft</th>
-            <th scope="col">Cents</th>
-            <th scope="col">Share</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row) => (
-            <BudgetLine key={row.source.id} row={row} />
-          ))}
-        </tbody>
-      </table>
+      {cents > 0 && (
+        <p className="card-first">
+          <strong>Improve first: {first.row.source.label.toLowerCase()}.</strong> {first.row.source.remedy} Halved, ±
+          {now} becomes ±{halved} cents.
+        </p>
+      )}
+      <BudgetTable budget={budget} />
+      <Proportion along={along} />
       <More summary="How large each error is at your bench">
-        {rows.map(({ source }) => {
-          const usual = usualSize(source, style);
-          return (
+        {style.unit === 'in' && <p className="hint">These in mm.</p>}
+        {rows.flatMap(({ source }) => {
+          if (source.id === 'placePin') return [];
+          const usual = usualSize(source);
+          return [
             <FieldRow
               key={source.id}
               path={`doubts.${source.id}`}
               usual={usual}
-              note={`usual ${usual}: ${source.source}`}
-            />
-          );
+              note={`Usual ${usual}: ${source.source}.`}
+            />,
+          ];
         })}
+        <p className="hint">How loose a locating pin is: see Locating pins.</p>
+      </More>
+      <More summary="How they are put together">
+        <ul className="plain">
+          <li>
+            Each size, one standard deviation, times what it acts through: the bridge’s length for what each end has by
+            itself, the distance of the pins for drill and pins, the frets’ height for the square, square line to break
+            point for paper and print.
+          </li>
+          <li>
+            Looking aslant, square, paper and print are the same at both ends (correlation 1): they move the bridge and
+            do not turn it. The two ends of all others, and the causes among themselves, are taken as independent.
+          </li>
+          <li>A pin stands anywhere within its clearance, evenly: half of that over √3.</li>
+          <li>
+            All together: the square root of the sum of squares. JCGM 100:2008 (GUM) 4.3.7, 5.1.2 and 5.2.2; k = 2:
+            6.3.3.
+          </li>
+        </ul>
       </More>
     </FieldGroup>
-  );
-}
-
-function BudgetLine({ row: { source, along, cents, share } }: { readonly row: BudgetRow }) {
-  const { style } = useLengths();
-  return (
-    <tr>
-      <th scope="row">{source.label}</th>
-      <td>{fine(COVER * along, style)}</td>
-      <td>{(COVER * cents).toFixed(1)}</td>
-      <td>
-        <span className="share" aria-hidden="true">
-          <span style={{ width: `${Math.round(share * 100)}%` }} />
-        </span>
-        {Math.round(share * 100)} %
-      </td>
-    </tr>
   );
 }

@@ -1,4 +1,4 @@
-import { REBATE_LIMITS, type RebateFinding, rebateAdvice } from '../../../core/budget/rebateAdvice';
+import { REBATE_LIMITS, type RebateFinding, rebateAdvice, rebateDepth } from '../../../core/budget/rebateAdvice';
 import { showArea } from '../../../core/sheets/parts/finish/showArea';
 import { chooseRebate } from '../../../store/commands/finish/chooseRebate';
 import { FieldGroup } from '../../fields/FieldGroup';
@@ -9,6 +9,8 @@ import { useLengths } from '../../useLengths';
 import { useStore } from '../../useStore';
 import { GlueRow } from '../glue/GlueRow';
 import { fine } from '../reading/fine';
+import { FinishSteps } from './FinishSteps';
+import { RimCosts } from './RimCosts';
 import './cards.css';
 
 const LIMITS = ['rimNew', 'rebateOver', 'rebateDeepest'] as const;
@@ -19,6 +21,8 @@ const findingWords = ({ code, value, limit }: RebateFinding, show: (mm: number) 
   switch (code) {
     case 'none':
       return 'Glued to the very edge: nothing is left under the rim.';
+    case 'rebate-bare':
+      return `No finish is left under the rim, yet the bridge is rebated by ${is}: nothing holds there, and it shows as a gap.`;
     case 'repair-edge':
       return `A repair is glued to the very edge: ${is} is left under the rim.`;
     case 'rim-wide':
@@ -48,8 +52,9 @@ export function FinishCard() {
   const { style, bare } = useLengths();
   const { rim } = project.bridge;
   const rebate = project.build?.rebate ?? null;
+  const film = project.build?.film ?? null;
   const repair = project.repair !== null;
-  const findings = rebateAdvice({ film: project.build?.film ?? null, rim, rebate, repair }, project.limits);
+  const findings = rebateAdvice({ film, rim, rebate, repair }, project.limits);
   return (
     <FieldGroup
       id="group-finish"
@@ -64,6 +69,7 @@ export function FinishCard() {
           {showArea(areas.value.glue, style.unit)} are glued.
         </p>
       )}
+      <RimCosts />
       <ul className="card-checks">
         {findings.map((finding) => (
           <li key={finding.code} data-verdict={finding.verdict}>
@@ -71,7 +77,15 @@ export function FinishCard() {
           </li>
         ))}
       </ul>
-      <GlueRow path="build.film" usual="not read" />
+      <GlueRow
+        path="build.film"
+        usual="not read"
+        note={
+          film === null
+            ? 'Lacquer is often about 0.006 in, 0.15 mm: frets.com, razor blade scraping.'
+            : `A rebate of ${fine(rebateDepth(film, project.limits), style)} clears it: film and a little.`
+        }
+      />
       <label className="check">
         <input
           type="checkbox"
@@ -96,50 +110,16 @@ export function FinishCard() {
             key={name}
             path={`limits.${name}`}
             usual={style.unit === 'mm' ? REBATE_LIMITS[name].value.toFixed(2) : bare(REBATE_LIMITS[name].value)}
-            note={`usual ${fine(REBATE_LIMITS[name].value, style)}: ${REBATE_LIMITS[name].source}`}
+            note={`Usual ${fine(REBATE_LIMITS[name].value, style)}: ${REBATE_LIMITS[name].source}.`}
           />
         ))}
         <FieldRow
           path="limits.rim"
           usual={bare(REBATE_LIMITS.rim.value)}
-          note={`usual ${fine(REBATE_LIMITS.rim.value, style)}: ${REBATE_LIMITS.rim.source}`}
+          note={`Usual ${fine(REBATE_LIMITS.rim.value, style)}: ${REBATE_LIMITS.rim.source}.`}
         />
       </More>
-      <h3>Scoring and scraping</h3>
-      <ol className="card-steps">
-        <li>
-          Bridge pinned in its place. A line round it, or the template cut inside the line, so that the blade never
-          follows the bridge.
-        </li>
-        <li>
-          Score through the film and no deeper: light passes, away from the holding hand. A cut into spruce starts a
-          crack.
-        </li>
-        <li>Bridge off. Score the line of the rim, inside the first.</li>
-        <li>
-          Lift the film from the middle outward: scraper or chisel held flat, with the grain. No sanding across the
-          line.
-        </li>
-        <li>
-          Bare wood tried dry: no shine. Freshen both faces within a quarter of an hour of the glue
-          (classicalguitardelcamp.com).
-        </li>
-        <li>Tape off before the glue hardens, folded back on itself, slowly.</li>
-      </ol>
-      <h3>To doubt</h3>
-      <ul className="plain">
-        <li>
-          Fresh or soft films, shellac and oil: some do not bear any tape (moonlightluthiers.com). Try it where it does
-          not show.
-        </li>
-        <li>Tape that is not low-tack, or has been on for days or in the sun.</li>
-        <li>Film that chips when scored: warm the room, score twice as lightly.</li>
-        <li>Strippers and solvents creep under the line: not here.</li>
-      </ul>
-      <p className="field-caution">
-        Blades: fresh, cut away from you, the body of the instrument held. Finish dust and solvents: ventilation,
-        gloves, a respirator; the label and local rules come first.
-      </p>
+      <FinishSteps />
     </FieldGroup>
   );
 }

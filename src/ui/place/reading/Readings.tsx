@@ -32,7 +32,7 @@ export function Readings({ place }: { readonly place: Place }) {
     () => new Map(answer?.ok ? answer.value.residuals.map(({ id, residual }) => [id, residual] as const) : []),
     [answer],
   );
-  const quarrel = answer?.ok ? (answer.value.quarrel?.id ?? null) : null;
+  const quarrel = answer?.ok ? answer.value.quarrel.ids : [];
   const row = (line: Place['lines'][number]) => (
     <LineRow
       key={line.id}
@@ -48,13 +48,13 @@ export function Readings({ place }: { readonly place: Place }) {
     <FieldGroup
       id="group-readings"
       title="Read the bridge in its place"
-      hint="Any of these, in any order, as often as you like. The first few tell most; the numbers are in the picture."
+      hint="Any of these, in any order, as often as you like. The first few tell most, in the order that pays; the numbers are in the picture."
     >
       <SelectRow
         label="Read while it is"
         value={stage}
         choices={STAGES}
-        choose={(value) => takeInHand({ stage: value as RoundStage })}
+        choose={(value) => takeInHand({ stage: value as RoundStage, round: null })}
       />
       <ol className="read-lines">{front.map(row)}</ol>
       {GROUPS.map(({ group, title }) => {
@@ -72,11 +72,13 @@ export function Readings({ place }: { readonly place: Place }) {
         <div className="buttons">
           <button
             type="button"
-            onClick={() =>
+            className="read-again"
+            onClick={() => {
+              takeInHand({ round: null });
               store.actions.change('Moved: a new round of readings', (project) =>
                 beginRound(project, { id: newId(), at: clock.now(), stage }),
-              )
-            }
+              );
+            }}
           >
             Moved it: read again
           </button>

@@ -4,6 +4,8 @@ import { acceptRound } from '../../../store/commands/place/acceptRound';
 import { removeRound } from '../../../store/commands/place/removeRound';
 import { useServices } from '../../services';
 import { useLengths } from '../../useLengths';
+import { amountOf, answerHeading, sideOf } from './answerWords';
+import { takeInHand } from './inHand';
 import { stageWords } from './stageWords';
 import type { Place } from './usePlace';
 
@@ -12,7 +14,7 @@ export function Rounds({ place }: { readonly place: Place }) {
   const rounds = place.read.project.build?.rounds ?? [];
   if (rounds.length === 0) return null;
   return (
-    <section aria-labelledby="rounds-title">
+    <section className="place-kept" aria-labelledby="rounds-title">
       <h2 id="rounds-title">Rounds kept</h2>
       <ol className="place-rounds" reversed>
         {[...rounds].reverse().map((round) => (
@@ -25,42 +27,52 @@ export function Rounds({ place }: { readonly place: Place }) {
 
 function RoundRow({ place, round }: { readonly place: Place; readonly round: PlaceRound }) {
   const { actions } = useServices().store;
-  const { withUnit } = useLengths();
+  const { style } = useLengths();
   const answer = placeAnswer(place.read, place.lines, round.readings, place.sigmaOf);
-  const told = answer.ok
-    ? answer.value.freedoms
-        .filter(({ verdict }) => verdict !== 'unseen')
-        .map(({ freedom, off }) => {
-          const size =
-            freedom === 'angle' ? `${((Math.abs(off) * 180) / Math.PI).toFixed(2)}°` : withUnit(Math.abs(off));
-          if (freedom === 'x') return `${size} to the ${off < 0 ? 'bass' : 'treble'}`;
-          if (freedom === 'y') return `${size} toward the ${off < 0 ? 'nut' : 'tail'}`;
-          return `turned ${size}, treble wing toward the ${off < 0 ? 'nut' : 'tail'}`;
-        })
-        .join(', ')
-    : 'no answer';
+  const off = answer.ok ? answer.value.freedoms.filter(({ verdict }) => verdict !== 'unseen') : [];
+  const told = off.map((each) => `${amountOf(each.freedom, each.off, style)} ${sideOf(each)}`).join(', ');
   const when = `${round.at.slice(0, 10)} ${round.at.slice(11, 16)} UTC`;
+  const name = `the round ${stageWords(round.stage)} of ${when}`;
+  const inHand = place.round?.id === round.id;
+  const accept = (accepted: boolean): void => {
+    takeInHand(accepted ? { round: null } : { round: round.id, stage: round.stage });
+    actions.change(accepted ? 'Place accepted' : 'Round reopened', (project) =>
+      acceptRound(project, round.id, accepted),
+    );
+  };
   return (
-    <li>
+    <li data-held={inHand ? '' : undefined}>
       <p>
-        <strong>{stageWords(round.stage)}</strong>, {when}, {round.readings.length} readings: {told}
+        <strong>{stageWords(round.stage)}</strong>, {when}, {round.readings.length} readings
+        {inHand ? ', in hand' : ''}
         {round.accepted ? '. Accepted.' : '.'}
       </p>
+      <p>
+        {answer.ok ? `${answerHeading(answer.value)}. ${told === '' ? '' : `Off by ${told}.`}` : 'Nothing to tell yet.'}
+      </p>
       <div className="buttons">
+        {round.accepted ? (
+          <button type="button" aria-label={`Reopen ${name}`} onClick={() => accept(false)}>
+            Reopen
+          </button>
+        ) : (
+          <button type="button" aria-label={`Accept this place, ${name}`} onClick={() => accept(true)}>
+            Accept this place
+          </button>
+        )}
+        {!inHand && !round.accepted && (
+          <button
+            type="button"
+            aria-label={`Go on with ${name}`}
+            onClick={() => takeInHand({ round: round.id, stage: round.stage })}
+          >
+            Go on with it
+          </button>
+        )}
         <button
           type="button"
-          onClick={() =>
-            actions.change(round.accepted ? 'Place not accepted after all' : 'Place accepted', (project) =>
-              acceptRound(project, round.id, !round.accepted),
-            )
-          }
-        >
-          {round.accepted ? 'Take back' : 'Accept this place'}
-        </button>
-        <button
-          type="button"
+          aria-label={`Delete ${name}`}
           onClick={() => actions.change('Round deleted', (project) => removeRound(project, round.id))}
-          aria-label={`Delete the round ${stageWords(round.stage)} of ${when}`}
         >
           Delete
         </button>

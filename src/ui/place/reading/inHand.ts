@@ -1,13 +1,15 @@
 import { useSyncExternalStore } from 'react';
 import type { RoundStage } from '../../../core/document/buildTypes';
 
-/** What the maker has in hand on Place, for this visit: the line being read, and when in the work it is read. */
+/** What the maker has in hand on Place, for this visit: the line being read, when in the work, and a round opened again. */
 export interface InHand {
   readonly line: string | null;
   readonly stage: RoundStage;
+  /** Id of an earlier round that was opened again; null for the one that is open by itself. */
+  readonly round: string | null;
 }
 
-let now: InHand = { line: null, stage: 'taped' };
+let now: InHand = { line: null, stage: 'taped', round: null };
 const watchers = new Set<() => void>();
 
 /** Takes something else in hand. */

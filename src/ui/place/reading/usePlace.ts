@@ -1,13 +1,16 @@
 import { useMemo } from 'react';
 import type { PlaceRound } from '../../../core/document/buildTypes';
+import type { PlaceAnswer } from '../../../core/placement/reading/answerTypes';
 import { payingOrder } from '../../../core/placement/reading/payingOrder';
-import { type PlaceAnswer, placeAnswer, tolerancesOf } from '../../../core/placement/reading/placeAnswer';
+import { placeAnswer, tolerancesOf } from '../../../core/placement/reading/placeAnswer';
 import { nominalPose, type ReadCase } from '../../../core/placement/reading/readCase';
 import { readLines } from '../../../core/placement/reading/readLines';
-import { READ_TOOLS } from '../../../core/placement/reading/readTools';
+import { READ_TOOLS, type ReadToolId } from '../../../core/placement/reading/readTools';
 import type { ReadLine } from '../../../core/placement/reading/types';
 import type { Result } from '../../../core/result';
+import type { KeptTools } from '../../../store/bench/keptTools';
 import { openRound } from '../../../store/commands/place/takeReading';
+import { useBench, useBenchState } from '../../print/proof/useBench';
 import { useLengths } from '../../useLengths';
 import { useStore } from '../../useStore';
 import { useInHand } from './inHand';
@@ -15,9 +18,13 @@ import { useInHand } from './inHand';
 /** How many lines stand in front, by what they tell. */
 const IN_FRONT = 6;
 
-/** One sigma of a tool, as this project has it. */
-export const toolSigma = (tool: string, doubts: Readonly<Record<string, number>>): number =>
-  doubts[`tool-${tool}`] ?? READ_TOOLS.find(({ id }) => id === tool)?.sigma ?? 0.25;
+/** One sigma of a tool as this bench has it, mm. */
+export const toolSigma = (tool: ReadToolId, { sigmas }: KeptTools): number =>
+  sigmas[tool] ?? READ_TOOLS.find(({ id }) => id === tool)?.sigma ?? 0.25;
+
+/** What a line is read with on this bench; a rule has the divisions of the unit in use. */
+export const toolOf = (line: ReadLine, { chosen }: KeptTools, unit: 'mm' | 'in'): ReadToolId =>
+  chosen[line.id] ?? (line.tool === 'rule' && unit === 'in' ? 'rule-64' : line.tool);
 
 /** Everything that Place knows of the bridge in its place. */
 export interface Place {
@@ -27,6 +34,9 @@ export interface Place {
   readonly front: readonly ReadLine[];
   /** The round that readings go into; null while none is open at this stage. */
   readonly round: PlaceRound | null;
+  /** The round to tell of: that one, or the last when it was accepted. */
+  readonly told: PlaceRound | null;
+  readonly tools: KeptTools;
   readonly sigmaOf: (line: ReadLine) => number;
 }
 
@@ -35,9 +45,10 @@ export const usePlace = (): Place | null => {
   const project = useStore((state) => state.project);
   const derived = useStore((state) => state.derived);
   const { style } = useLengths();
-  const { stage } = useInHand();
+  const { stage, round: reopened } = useInHand();
+  const { tools } = useBenchState(useBench());
   const { scale, board, strings, saddle, slot, bridge } = derived;
-  const known = useMemo((): Omit<Place, 'round'> | null => {
+  const known = useMemo((): Omit<Place, 'round' | 'told'> | null => {
     if (!scale.ok || !board.ok || !strings.ok || !saddle.ok || !slot.ok || !bridge.ok) return null;
     const read: ReadCase = {
       project,
@@ -49,12 +60,18 @@ export const usePlace = (): Place | null => {
       bridge: bridge.value,
     };
     const lines = readLines(read, style);
-    const sigmaOf = (line: ReadLine): number => toolSigma(line.tool, project.doubts);
+    const sigmaOf = (line: ReadLine): number => toolSigma(toolOf(line, tools, style.unit), tools);
     const front = payingOrder(lines, nominalPose(read), tolerancesOf(read), sigmaOf, IN_FRONT);
-    return { read, lines, front, sigmaOf };
-  }, [project, scale, board, strings, saddle, slot, bridge, style]);
-  if (known === null) return null;
-  return { ...known, round: openRound(project.build?.rounds ?? [], stage) };
+    return { read, lines, front, sigmaOf, tools };
+  }, [project, scale, board, strings, saddle, slot, bridge, style, tools]);
+  const rounds = project.build?.rounds;
+  return useMemo(() => {
+    if (known === null) return null;
+    const kept = rounds ?? [];
+    const round = kept.find(({ id, accepted }) => id === reopened && !accepted) ?? openRound(kept, stage);
+    const last = kept.at(-1);
+    return { ...known, round, told: round ?? (last?.accepted ? last : null) };
+  }, [known, rounds, reopened, stage]);
 };
 
 /** What the readings of a round say. */

@@ -6,6 +6,7 @@ import type { Pose } from '../../../../src/core/placement/poseTypes';
 import { payingOrder } from '../../../../src/core/placement/reading/payingOrder';
 import { placeAnswer, tolerancesOf } from '../../../../src/core/placement/reading/placeAnswer';
 import { nominalPose, type ReadCase } from '../../../../src/core/placement/reading/readCase';
+import { readLineAt } from '../../../../src/core/placement/reading/readLines';
 import { READ_TOOLS } from '../../../../src/core/placement/reading/readTools';
 import type { ReadLine } from '../../../../src/core/placement/reading/types';
 import { steelProject } from '../../document/steelProject';
@@ -65,7 +66,10 @@ describe('placeAnswer', () => {
     for (let count = 0; count < 1000; count += 1) {
       const read = cases[count % cases.length] as ReadCase;
       const all = linesOf(read);
-      const some = [...all].sort(() => random.uniform() - 0.5).slice(0, 6);
+      const pairs = ['pair:twelfth-centre:locating-bass', 'pair:nut-centre:slot-end-treble'].flatMap(
+        (id) => readLineAt(read, all, id) ?? [],
+      );
+      const some = [...all, ...pairs].sort(() => random.uniform() - 0.5).slice(0, 6);
       const sure = all.filter(({ group, id }) => group === 'margins' || id.startsWith('twelfth-slot'));
       for (const { group } of some) kinds.add(group);
       const sits = off(read, 3 * random.uniform() - 1.5, 3 * random.uniform() - 1.5, random.uniform() - 0.5);
@@ -79,7 +83,7 @@ describe('placeAnswer', () => {
       );
     }
     expect(worst).toBeLessThan(0.001);
-    expect([...kinds].sort()).toEqual(['along', 'compare', 'corners', 'edges', 'margins', 'pins', 'stick']);
+    expect([...kinds].sort()).toEqual(['along', 'compare', 'corners', 'edges', 'margins', 'pair', 'pins', 'stick']);
   });
 
   it('holds its ± in 93 to 97 of 100 noisy rounds', () => {
@@ -141,13 +145,36 @@ describe('placeAnswer', () => {
       'margin-bass',
     );
     const readings = some.map((line) => taken(line, shown(line, sits) + (line.id === 'nut-slot-bass' ? 2 : 0)));
-    expect(answerOf(placeAnswer(steel, lines, readings, sigmaOf)).quarrel?.id).toBe('nut-slot-bass');
+    const { quarrel } = answerOf(placeAnswer(steel, lines, readings, sigmaOf));
+    // From nut and 12th fret the same place is read twice on each side, so one cannot be told from the other.
+    expect([...quarrel.ids].sort()).toEqual(['nut-slot-bass', 'twelfth-slot-bass']);
+    // Between two readings of 0.3 mm each that differ by 2: 2 / (0.3 · √2) = 4.71 times; the margins add a hair.
+    expect(quarrel.times).toBeCloseTo(4.71, 1);
+    const third = taken(
+      named('twelfth-square-bass')[0] as ReadLine,
+      shown(named('twelfth-square-bass')[0] as ReadLine, sits),
+    );
+    expect(answerOf(placeAnswer(steel, lines, [...readings, third], sigmaOf)).quarrel.ids).toEqual(['nut-slot-bass']);
     const sound = some.map((line) => taken(line, shown(line, sits)));
-    expect(answerOf(placeAnswer(steel, lines, sound, sigmaOf)).quarrel).toBeNull();
+    expect(answerOf(placeAnswer(steel, lines, sound, sigmaOf)).quarrel).toMatchObject({ ids: [], together: false });
+  });
+
+  it('says when readings fit worse together than their tools allow, though none stands out', () => {
+    const [line] = named('stick-treble') as [ReadLine];
+    // Six readings of one line, three 0.4 mm over and three under, ± 0.15 each: chi-square 6 · (0.4 / 0.15)² = 42.7 on
+    // 5 degrees of freedom, where 15.086 is the 1 % point (NIST/SEMATECH e-Handbook, 1.3.6.7.4); each is only
+    // 0.4 / (0.15 · √(5/6)) = 2.92 times its own spread off.
+    const readings = [0.4, -0.4, 0.4, -0.4, 0.4, -0.4].map((value, index) => ({
+      ...taken(line, value),
+      id: `${index}`,
+    }));
+    expect(answerOf(placeAnswer(steel, lines, readings, sigmaOf)).quarrel).toMatchObject({ ids: [], together: true });
+    const near = readings.map((reading) => ({ ...reading, value: reading.value / 4 }));
+    expect(answerOf(placeAnswer(steel, lines, near, sigmaOf)).quarrel).toMatchObject({ ids: [], together: false });
   });
 
   it('tells what is left in cents: 2.68 a mm at 645, flat when it sits toward the tail', () => {
-    const { strings, margins } = answerTo(
+    const { strings, margins, fit } = answerTo(
       named('twelfth-slot-treble', 'twelfth-slot-bass', 'margin-treble', 'margin-bass'),
       off(steel, 0.5, 1, 0),
     );
@@ -156,6 +183,10 @@ describe('placeAnswer', () => {
       // trade arithmetic: 1731 · d / L · (2 − 1) cents.
       expect(cents).toBeCloseTo(-2.684, 2);
     }
+    // In the middle of the bridge it is known as well as fore and aft is: the line of string places has its middle there.
+    const middle = strings.map(({ centsSigma }) => centsSigma);
+    expect(Math.min(...middle)).toBeGreaterThan(2.684 * fit.sigma.y * 0.9);
+    expect(Math.max(...middle)).toBeLessThan(2.684 * 0.45);
     // String 1 from 18.9 at the nut to 27, or 27.5, at the saddle 646.6, or 647.6, away, at fret 20 of 645, 441.8 from the
     // nut: 18.9 + 8.1 · 441.8 / 646.6 = 24.434, and 18.9 + 8.6 · 441.8 / 647.6 = 24.767.
     const treble = margins.find(({ side }) => side === 'treble');

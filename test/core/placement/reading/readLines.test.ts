@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { newBuild } from '../../../../src/core/document/newBuild';
+import { usualParameters } from '../../../../src/core/document/shapeParameters';
 import type { Project } from '../../../../src/core/document/types';
 import { namedPair, pairName } from '../../../../src/core/placement/reading/cornerLines';
 import { dropped } from '../../../../src/core/placement/reading/dropped';
@@ -50,7 +51,35 @@ describe('readLines', () => {
     // √(313.45² + 10²) = 313.61; the plan figure itself is not rounded.
     const line = lineOf(read, 'twelfth-treble-to-front-treble');
     expect(line.expected).toBeCloseTo(Math.sqrt(309.8 ** 2 + 47.7 ** 2 + 100), 9);
-    expect(line.how).toContain('higher by 10.0 mm: that lengthens it by 0.16 mm');
+    expect(line.how).toContain('one end 10.0 mm higher: 0.16 mm longer than on the plan');
+  });
+
+  // A bridge stands square to its top. Below frets that rise by 1.5° its corner, 10 mm down, comes 10 · sin 1.5° = 0.2618 mm
+  // nearer the nut on their plane: √((309.8 − 0.2618)² + 47.7² + 10²) = 313.3516 (python3, math).
+  it('allows for the lean of the neck as well', () => {
+    const angle = (1.5 * Math.PI) / 180;
+    const read = readCaseOf(withDrop(squareEnded(), { by: 'top', angle, height: 10 }));
+    expect(lineOf(read, 'twelfth-treble-to-front-treble').expected).toBeCloseTo(313.3516, 4);
+    // The same in the frame of the top: the fret end 10 − 309.8 · sin 1.5° = 1.8903 over it, 309.8 · cos 1.5° = 309.6938
+    // away: √(309.6938² + 47.7² + 1.8903²) = 313.3514; both leave out what is smaller than a hair.
+    expect(lineOf(read, 'twelfth-treble-to-front-treble').expected).toBeCloseTo(313.3514, 3);
+  });
+
+  it('has the square line of the template at its round figure, from both datums', () => {
+    // The front edge at 625.8 leaves 15 mm to 610 (common practice, no source); the 12th fret lies at 316.
+    const read = readCaseOf(squareEnded());
+    for (const side of ['treble', 'bass']) {
+      expect(lineOf(read, `nut-square-${side}`).expected).toBeCloseTo(610, 9);
+      expect(lineOf(read, `twelfth-square-${side}`).expected).toBeCloseTo(294, 9);
+    }
+  });
+
+  it('reads to the front edge only where that is straight', () => {
+    const has = (project: Project): boolean =>
+      linesOf(readCaseOf(project)).some(({ id }) => id === 'twelfth-front-bass');
+    expect(has(squareEnded())).toBe(true);
+    const bowed = { shape: 'belly-nut', parameters: usualParameters('belly-nut') } as const;
+    expect(has(steelWith({ bridge: { outline: bowed } }))).toBe(false);
   });
 
   it('puts right what a square held to the rule reads short', () => {
@@ -62,8 +91,11 @@ describe('readLines', () => {
     expect(dropped({ by: 'top', angle, height: 10 }, 2.684, MM).by).toBe(0);
     const plain = readCaseOf(withDrop(steelProject, { by: 'top', angle, height: 10 }));
     const held = readCaseOf(withDrop(steelProject, { by: 'rule', angle, height: 10 }));
-    const id = 'nut-slot-treble';
+    const id = 'nut-square-treble';
     expect(lineOf(plain, id).expected - lineOf(held, id).expected).toBeCloseTo(0.2618, 4);
+    // The slot lies on the bridge's face, 10 − 9.525 = 0.475 below: 0.0124.
+    const slot = 'nut-slot-treble';
+    expect(lineOf(plain, slot).expected - lineOf(held, slot).expected).toBeCloseTo(0.0124, 4);
     // What is read there comes out the same.
     const of = (read: typeof plain) => lineOf(read, id).reading(lineOf(read, id).expected, 0.3).value;
     expect(of(held)).toBeCloseTo(of(plain), 12);

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { TakenReading } from '../../../../src/core/document/buildTypes';
+import { newBuild } from '../../../../src/core/document/newBuild';
 import type { Project } from '../../../../src/core/document/types';
 import { chooseRebate } from '../../../../src/store/commands/finish/chooseRebate';
 import { acceptRound } from '../../../../src/store/commands/place/acceptRound';
 import { beginRound } from '../../../../src/store/commands/place/beginRound';
 import { chooseDrop } from '../../../../src/store/commands/place/chooseDrop';
+import { chooseTool } from '../../../../src/store/commands/place/chooseTool';
 import { removeReading } from '../../../../src/store/commands/place/removeReading';
 import { removeRound } from '../../../../src/store/commands/place/removeRound';
 import { takeReading } from '../../../../src/store/commands/place/takeReading';
@@ -49,6 +51,33 @@ describe('rounds of readings', () => {
   it('begin anew when the bridge was moved', () => {
     const moved = answerOf(beginRound(read(steelProject, 'a'), round('r2')));
     expect(read(moved, 'b').build?.rounds.map(({ readings }) => readings.length)).toEqual([1, 1]);
+  });
+
+  it('take readings by their id too, once they are reopened', () => {
+    const one = read(steelProject, 'a');
+    const [first] = one.build?.rounds ?? [];
+    const two = answerOf(beginRound(one, round('r2')));
+    const into = { id: first?.id ?? '', at: AT, stage: 'taped' } as const;
+    const back = answerOf(takeReading(two, reading('b'), into));
+    expect(back.build?.rounds.map(({ readings }) => readings.length)).toEqual([2, 0]);
+    const accepted = answerOf(acceptRound(back, into.id, true));
+    expect(codesOf(takeReading(accepted, reading('c'), into))).toEqual(['round.accepted']);
+    const reopened = answerOf(acceptRound(accepted, into.id, false));
+    expect(answerOf(takeReading(reopened, reading('c'), into)).build?.rounds[0]?.readings).toHaveLength(3);
+  });
+
+  it('let the tool of a line be put right afterwards', () => {
+    const two = read(read(steelProject, 'a'), 'b');
+    const id = two.build?.rounds[0]?.id ?? '';
+    const calliper = { tool: 'calliper', sigma: 0.05 };
+    const after = answerOf(chooseTool(two, id, 'twelfth-slot-treble', calliper));
+    expect(after.build?.rounds[0]?.readings).toEqual([
+      { ...reading('a'), ...calliper },
+      { ...reading('b'), ...calliper },
+    ]);
+    expect(answerOf(chooseTool(two, id, 'stick-bass', calliper))).toEqual(two);
+    expect(codesOf(chooseTool(two, id, 'stick-bass', { tool: 'rule', sigma: 0 }))).toEqual(['reading.value']);
+    expect(codesOf(chooseTool(two, 'none', 'stick-bass', calliper))).toEqual(['round.missing']);
   });
 
   it('let readings and whole rounds be taken out', () => {
@@ -105,6 +134,14 @@ describe('the rebate', () => {
     const begun = answerOf(chooseRebate(steelProject, true));
     // 1/16 in wide.
     expect(begun.build?.rebate?.width).toBeCloseTo(1.5875, 9);
+    // A film of 0.006 in, 0.152 mm, and 0.05 over it.
+    expect(begun.build?.rebate?.depth).toBeCloseTo(0.2, 9);
     expect(answerOf(chooseRebate(begun, false)).build?.rebate).toBeNull();
+  });
+
+  it('goes by the rim that is left and the film that was measured', () => {
+    const wide = { ...steelProject, bridge: { ...steelProject.bridge, rim: 2.4 } };
+    const measured = { ...wide, build: { ...newBuild(), film: 0.3 } };
+    expect(answerOf(chooseRebate(measured, true)).build?.rebate).toEqual({ width: 2.4, depth: 0.35 });
   });
 });

@@ -1,30 +1,31 @@
 import { depthForDiameter, taperOfAngle } from '../../../bridge/pinTaper';
+import type { BridgePlace } from '../../../bridge/types';
 import type { Pins, Project } from '../../../document/types';
 import type { LengthStyle } from '../../../units/formatLength';
 import { showLength } from '../../../units/showLength';
 import { fineLength } from '../items/fineLength';
-
-/** How far a drill goes on into the backing block, mm: common practice, no source. */
-const INTO_BACKING = 1;
+import { depthStop, stopAt } from './depthStop';
 
 const BLANK = '_______';
+
+/** Why the bridge is not as thick at the locating pins as at its pins. */
+const AT_PINS = {
+  'slot-ends': 'Locating pins with the slot already cut: only {0} of bridge under its floor, in place of {1}.',
+  'outer-pin-holes': '',
+  free: 'Locating pins in the wings: {0} of bridge there, in place of {1}.',
+} as const;
 
 /**
  * The depth stop for holes that go through, as a sum with blanks for what only the maker can read: bridge, top, plate.
  */
-export const stopWords = ({ bridge, body }: Project, style: LengthStyle): readonly string[] => {
-  const show = (mm: number): string => showLength(mm, style);
-  const { thickness, slot, locating } = bridge;
-  const plate = body?.plate === null || body === null ? `plate ${BLANK}` : `plate ${show(body.plate.thickness)}`;
-  const rest = `top ${BLANK} + ${plate} + ${show(INTO_BACKING)} = ${BLANK}`;
-  const slotEnds = locating.site === 'slot-ends';
+export const stopWords = (project: Project, place: BridgePlace, style: LengthStyle): readonly string[] => {
+  const stop = depthStop(project, place);
+  const show = (mm: number | null): string => (mm === null ? BLANK : showLength(mm, style));
+  const sum = `top ${show(stop.top)} + plate ${show(stop.plate)} + ${show(stop.backing)} = ${show(stopAt(stop, stop.bridge))}`;
+  const there = AT_PINS[project.bridge.locating.site].replace('{0}', show(stop.atLocating));
   return [
-    `Depth stop, full width of the drill: bridge ${show(thickness)} + ${rest}. Read the top at the soundhole’s edge.`,
-    ...(slotEnds
-      ? [
-          `Locating pins with the slot already cut: only ${show(thickness - slot.depth)} of bridge under its floor, in place of ${show(thickness)}.`,
-        ]
-      : []),
+    `Depth stop, full width of the drill: bridge ${show(stop.bridge)} + ${sum}. Read the top at the soundhole’s edge.`,
+    ...(there === '' ? [] : [there.replace('{1}', show(stop.bridge))]),
   ];
 };
 

@@ -5,6 +5,7 @@ import type { Item } from '../../../drawing/types';
 import type { Point } from '../../../geom/types';
 import { sagitta } from '../../../height/sagitta';
 import type { SoleFit } from '../../../height/sole/soleTypes';
+import { wingHeight } from '../../../height/sole/wingHeight';
 
 /** Wood over the highest of the bridge, mm: common practice, no source. */
 export const OVER_BRIDGE = 20;
@@ -35,12 +36,6 @@ const wingsOf = ({ wing, draft }: Sole, { places }: SoleFit): readonly Wing[] =>
 const centreUnder = (sole: Sole, thickness: number): readonly Point[] => {
   const half = sole.wing.begin - BETWEEN_CAULS / 2;
   return steps(-half, half, sole.face === null ? 1 : COUNT).map((x) => at(x, thickness - sagitta(sole.face, x)));
-};
-
-/** Height of a wing's upper face at x, straight from where the wing begins to its tip. */
-const wingHeight = (sole: Sole, tipAt: number, x: number): number => {
-  const { begin, inner, tip } = sole.wing;
-  return inner + ((tip - inner) * (Math.abs(x) - begin)) / (Math.abs(tipAt) - begin);
 };
 
 /**
