@@ -48,12 +48,15 @@ test('no room: told in words, work goes on, Save still gives a file, and it is t
   await openWorkbench(page);
   await page.evaluate(() => {
     const put = IDBObjectStore.prototype.put;
+    const count = { refused: 0 };
     Object.assign(window, {
+      count,
       makeRoom: () => {
         IDBObjectStore.prototype.put = put;
       },
     });
     IDBObjectStore.prototype.put = () => {
+      count.refused += 1;
       throw new DOMException('no room', 'QuotaExceededError');
     };
   });
@@ -68,6 +71,10 @@ test('no room: told in words, work goes on, Save still gives a file, and it is t
   expect(JSON.parse(await readFile(await download.path(), 'utf8'))).toMatchObject({
     instrument: { widths: { nut: 46.5 } },
   });
+  // The second change was refused as well: nothing is tried again by itself from here on.
+  await expect
+    .poll(() => page.evaluate(() => (window as unknown as { count: { refused: number } }).count.refused))
+    .toBe(2);
   await page.evaluate(() => (window as unknown as { makeRoom(): void }).makeRoom());
   await page.getByRole('button', { name: 'Try again' }).click();
   await kept(page);

@@ -3,9 +3,9 @@ import type { Autosave, Clock, KeepState, Library, NewId } from '../../core/port
 import type { Store } from '../../store/createStore';
 import { beside } from './beside';
 
-/** A change is kept this long after the last one, and this long after the first at the latest, ms. */
+/** Writing begins this long after the last change, and this long after the first at the latest, ms: it is to be done in a second. */
 const PAUSE = 300;
-const LATEST = 1000;
+const LATEST = 600;
 
 /** What autosave is handed. */
 export interface AutosaveNeeds {

@@ -189,18 +189,18 @@ export const crashRounds = async ({ program, address, rounds, edits, seed, say =
       log = [{ values: found, at: 0 }];
       keptFrom = 0;
       const until = 1 + Math.floor(random() * edits);
-      const enough = new Promise((resolve) => {
-        const look = setInterval(() => {
-          if (log.length <= until) return;
-          clearInterval(look);
-          resolve(null);
-        }, 5);
-      });
-      const editing = page.evaluate(editInPage, { edits: plan(random, edits), start: found }).catch(() => {});
-      await Promise.race([enough, editing]);
+      let done = false;
+      const editing = page
+        .evaluate(editInPage, { edits: plan(random, edits), start: found })
+        .catch(() => {})
+        .finally(() => {
+          done = true;
+        });
+      while (!done && log.length <= until) await pause(5);
       await pause(random() * 400);
       killedAt = Date.now();
       await browser.kill();
+      await editing;
       count.kills += 1;
       say(`round ${round + 1}: killed after ${log.length - 1} edits, ${keptFrom} of them surely kept`);
     }

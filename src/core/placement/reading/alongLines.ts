@@ -70,7 +70,8 @@ export const alongLines = (read: ReadCase, style: LengthStyle): readonly ReadLin
     };
   };
   const twelfth: Start = { id: 'twelfth', name: '12th fret', y: board.twelfth };
-  const nut: Start = { id: 'nut', name: DATUM_NAME[project.instrument.nut.datum].full, y: 0 };
+  const datum = DATUM_NAME[project.instrument.nut.datum].full;
+  const nut: Start = { id: 'nut', name: `${datum.charAt(0).toUpperCase()}${datum.slice(1)}`, y: 0 };
   const both = (start: Start, line: AcrossLine | null): readonly ReadLine[] =>
     line === null ? [] : outer(read).map((place) => lineFrom(start, line, place));
   return [

@@ -45,7 +45,7 @@ export interface PlaceAnswer {
   readonly steps: readonly MoveStep[];
   readonly strings: readonly StringLeft[];
   readonly margins: readonly MarginLeft[];
-  /** Each reading against what the answer makes of it, mm. */
+  /** What of each reading the rest do not explain, mm: + when it reads more. */
   readonly residuals: readonly { readonly id: string; readonly line: string; readonly residual: number }[];
   /**
    * Ids of readings of which one does not go with the rest, and by how many times its own spread; none where all go

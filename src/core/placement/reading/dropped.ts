@@ -5,6 +5,8 @@ import { formatLength } from '../../units/formatLength';
 /** How far the line of the fret tops stands over the top at the bridge while nothing was read, mm: common practice, no source. */
 export const USUAL_DROP_HEIGHT = 10;
 
+const STANDS = 'The square stands on the top, as the saddle will: nothing to correct.';
+
 /** What a reading that a square carried down from the frets is put right by, mm, and why. */
 export interface Dropped {
   readonly by: number;
@@ -36,7 +38,10 @@ export const dropped = ({ by, angle, height }: Drop, centsPerMm: number, style: 
   if (by === 'top')
     return {
       by: 0,
-      words: `The square stands on the top, as the saddle will: nothing to correct. Held to the rule instead it would read ${length} ${shift < 0 ? 'long' : 'short'} (${cents} cents: ${high} high at ${degrees}°).`,
+      words:
+        Math.abs(shift) < 0.005
+          ? STANDS
+          : `${STANDS} Held to the rule instead it would read ${length} ${shift < 0 ? 'long' : 'short'} (${cents} cents: ${high} high at ${degrees}°).`,
     };
   return {
     by: shift,

@@ -87,18 +87,16 @@ export const placeAnswer = (
     return { freedom, off, sigma: sigma[freedom], tolerance: tolerance[freedom], verdict };
   });
   const seen = FREEDOMS.filter((freedom) => !unseen.includes(freedom));
-  const rows = readings.map((reading) => {
-    const { slopes } = predictReading(reading, pose);
-    return seen.map((freedom) => slopes[FREEDOMS.indexOf(freedom)] ?? 0);
-  });
+  const slopes = readings.map((reading) => predictReading(reading, pose).slopes);
+  const rows = slopes.map((each) => seen.map((freedom) => each[FREEDOMS.indexOf(freedom)] ?? 0));
   const sigmas = readings.map((reading) => reading.sigma);
   const covariance = covarianceOf(rows, sigmas);
-  const quarrel = quarrelsWith(rows, fit.residuals, sigmas, covariance);
-  const spreadAt: SpreadAt = (slopes) =>
-    unseen.some((freedom) => Math.abs(slopes[freedom]) > 1e-9)
+  const quarrel = quarrelsWith(slopes, fit.residuals, sigmas);
+  const spreadAt: SpreadAt = (by) =>
+    unseen.some((freedom) => Math.abs(by[freedom]) > 1e-9)
       ? Number.POSITIVE_INFINITY
       : spreadOf(
-          seen.map((freedom) => slopes[freedom]),
+          seen.map((freedom) => by[freedom]),
           covariance,
         );
   return ok({
@@ -113,7 +111,7 @@ export const placeAnswer = (
     }),
     strings: stringsLeft(read, pose, nominal, spreadAt),
     margins: marginsLeft(lines, pose, nominal, spreadAt),
-    residuals: found.map(({ reading: { id, line } }, index) => ({ id, line, residual: fit.residuals[index] ?? 0 })),
+    residuals: found.map(({ reading: { id, line } }, index) => ({ id, line, residual: quarrel.left[index] ?? 0 })),
     quarrel: {
       ids: quarrel.suspects.map((index) => found[index]?.reading.id ?? ''),
       times: quarrel.times,

@@ -8,7 +8,9 @@ export function Answer({ answer, accepted }: { readonly answer: PlaceAnswer; rea
   const { withUnit, style } = useLengths();
   const { freedoms, steps, verdict, next, crossesAlone, quarrel } = answer;
   const unseen = freedoms.filter((each) => each.verdict === 'unseen');
-  const moves = unseen.length === 0 && verdict !== 'good' ? steps : [];
+  const sound = quarrel.ids.length === 0 && !quarrel.together;
+  // No one should move a bridge by a slip of the rule.
+  const moves = sound && unseen.length === 0 && verdict !== 'good' ? steps : [];
   return (
     <div className="place-answer">
       <h2>{answerHeading(answer)}</h2>

@@ -159,6 +159,20 @@ describe('placeAnswer', () => {
     expect(answerOf(placeAnswer(steel, lines, sound, sigmaOf)).quarrel).toMatchObject({ ids: [], together: false });
   });
 
+  it('sees a quarrel in readings that fix nothing yet, and none where they only lie off the plan', () => {
+    const [line] = named('margin-treble') as [ReadLine];
+    // 1 mm off the plan, and so it may be: one alone has nothing to quarrel with, two that agree do not.
+    const at = (...by: readonly number[]) =>
+      by.map((each, index) => ({ ...taken(line, line.expected + each), id: `${index}` }));
+    for (const agreeing of [at(1), at(1, 1), at(1, 1.05)])
+      expect(answerOf(placeAnswer(steel, lines, agreeing, sigmaOf)).quarrel.ids).toEqual([]);
+    // A third of a calliper's ± 0.05, 1 mm off two that agree: (2/3) / (0.05 · √(2/3)) = 16.33 times.
+    const { quarrel, fit } = answerOf(placeAnswer(steel, lines, at(0, 0, 1), sigmaOf));
+    expect(fit.unseen).toEqual(['x', 'y', 'angle']);
+    expect(quarrel.ids).toEqual(['2']);
+    expect(quarrel.times).toBeCloseTo(16.33, 2);
+  });
+
   it('says when readings fit worse together than their tools allow, though none stands out', () => {
     const [line] = named('stick-treble') as [ReadLine];
     // Six readings of one line, three 0.4 mm over and three under, ± 0.15 each: chi-square 6 · (0.4 / 0.15)² = 42.7 on
