@@ -303,3 +303,21 @@ test('a file that is chosen is whole before it is touched, and a change of mind 
   await expect.poll(log).toHaveLength(3);
   await expect(page.getByRole('alert')).toHaveText('');
 });
+
+test('what was read goes into a table for other programs', async ({ page }) => {
+  await openWorkbench(page);
+  await page.getByRole('tab', { name: 'Place' }).click();
+  await type(page, 'Edge to string at the last fret, treble', '6.22');
+  await kept(page);
+  await page.getByRole('tab', { name: 'Record' }).click();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'History as CSV' }).click(),
+  ]);
+  expect(download.suggestedFilename()).toMatch(/^Saddlemark history \d{4}-\d{2}-\d{2}\.csv$/);
+  const [header = '', row = ''] = (await readFile(await download.path(), 'utf8')).split(/\r?\n/);
+  expect(header).toContain('length (mm)');
+  expect(row).toContain('place');
+  expect(row).toContain('margin-treble');
+  expect(row).toContain('6.22');
+});

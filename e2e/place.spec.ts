@@ -136,6 +136,7 @@ test('readings that quarrel are pointed at, and a tool that was wrong is put rig
   await tool.selectOption({ label: 'Rule, 0.5 mm, ±0.50 mm' });
   await expect(page.locator('.read-chip[data-quarrel]')).toHaveCount(0);
   await expect(answer(page).getByRole('heading', { name: 'Not all of it is read yet' })).toBeVisible();
+  await expect(page.locator('.keep-line')).toHaveText(/^Kept/);
   await page.reload();
   await page.getByRole('tab', { name: 'Place' }).click();
   await expect(page.getByRole('combobox', { name: `Tool for ${margin.label}` })).toHaveValue('rule');

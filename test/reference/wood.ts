@@ -29,7 +29,7 @@ export const GLUE_CHECK = { area: 3000, psi: 150, newton: 3102.6, lbf: 697.5 } a
 
 /**
  * Change across the grain for 1 % of moisture, as a share of the width, radial and tangential: Wood Handbook, FPL-GTR-190,
- * table 13-5 (hardwoods read on the page, the rest from a transcription). Names as this program has them.
+ * table 13-5 (hardwoods read on the page, the rest from a copy). Names as this program has them.
  */
 export const GRAIN_TABLE = [
   ['Sitka spruce', 0.00148, 0.00263],

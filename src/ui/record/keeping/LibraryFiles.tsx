@@ -1,6 +1,7 @@
 import { useRef, useState } from 'react';
 import { useServices } from '../../services';
 import { useShelf } from '../shelf/useShelf';
+import { historyFile } from './historyFile';
 import { importedWords } from './importedWords';
 
 /** Bytes: a library with its photos is larger than any project's file, and more than this is no library. */
@@ -8,7 +9,8 @@ const LARGEST = 900_000_000;
 
 /** The library to a file and from one. */
 export function LibraryFiles() {
-  const { library, files, clock, store } = useServices();
+  const services = useServices();
+  const { library, files, clock, store } = services;
   const { actions } = store;
   const { shelf } = useShelf();
   const [busy, setBusy] = useState<string | null>(null);
@@ -34,6 +36,7 @@ export function LibraryFiles() {
     files.download(name, 'application/json', new TextEncoder().encode(text.value));
     actions.say(`Saved as ${name}`);
   });
+  const history = guarded('The history to a file', () => historyFile(services));
   const fromFile = (file: File) =>
     guarded('The library from a file', async () => {
       if (file.size > LARGEST)
@@ -57,6 +60,9 @@ export function LibraryFiles() {
         </button>
         <button type="button" aria-disabled={busy !== null} onClick={() => busy === null && chooser.current?.click()}>
           Library from a file
+        </button>
+        <button type="button" aria-disabled={busy !== null} onClick={() => void history()}>
+          History as CSV
         </button>
       </div>
       <input
