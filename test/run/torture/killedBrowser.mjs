@@ -38,15 +38,22 @@ export const killedBrowser = (program) => {
   /** @type {import('playwright').Browser | undefined} */
   let browser;
 
-  const kill = async () => {
+  const strike = () => {
     if (child?.pid === undefined) return;
-    const gone = once(child, 'exit');
     // The whole group at once, as when the power goes; Windows has no groups.
     try {
       process.kill(process.platform === 'win32' ? child.pid : -child.pid, 'SIGKILL');
     } catch {
       child.kill('SIGKILL');
     }
+  };
+  // A run that is broken off leaves no browser behind.
+  process.once('exit', strike);
+
+  const kill = async () => {
+    if (child?.pid === undefined) return;
+    const gone = once(child, 'exit');
+    strike();
     await gone;
     child = undefined;
     await browser?.close().catch(() => {});
@@ -85,6 +92,7 @@ export const killedBrowser = (program) => {
     kill,
     end: async () => {
       await kill();
+      process.off('exit', strike);
       rmSync(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
     },
   };
