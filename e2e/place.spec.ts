@@ -90,6 +90,7 @@ test('the same by the keyboard alone', async ({ page }) => {
   for (let press = 0; press < 3; press += 1) await page.keyboard.press('ArrowRight');
   await expect(page.getByRole('tab', { name: 'Place' })).toBeFocused();
   await expect(answer(page)).toContainText('Type the first reading');
+  await expect(boxOf(page, LINES[0].label)).toBeVisible();
   const inOrder = await page.locator('.read-line label').allTextContents();
   const lines = LINES.filter(({ label }) => inOrder.includes(label));
   expect(lines).toHaveLength(LINES.length);
