@@ -321,3 +321,37 @@ test('what was read goes into a table for other programs', async ({ page }) => {
   expect(row).toContain('margin-treble');
   expect(row).toContain('6.22');
 });
+
+test('a tab with an older Saddlemark holds the database: told so, and kept once it is closed', async ({
+  page,
+  context,
+}) => {
+  const older = await context.newPage();
+  await older.goto('./manifest.webmanifest');
+  await older.evaluate(
+    () =>
+      new Promise<void>((resolve, reject) => {
+        // An older one that does not let go when it is asked to.
+        const request = indexedDB.open('saddlemark', 1);
+        request.onupgradeneeded = () => {
+          for (const table of ['entries', 'projects', 'versionTexts', 'pictures'])
+            request.result.createObjectStore(table);
+          request.result.createObjectStore('versions').createIndex('project', 'project');
+        };
+        request.onsuccess = () => {
+          Object.assign(window, { held: request.result });
+          resolve();
+        };
+        request.onerror = () => reject(request.error);
+      }),
+  );
+  await openWorkbench(page);
+  await type(page, 'Nut width', '45');
+  await expect(page.getByRole('alert').filter({ hasText: 'still has an older Saddlemark open' })).toBeVisible({
+    timeout: 15_000,
+  });
+  await expect(nutWidth(page)).toHaveValue('45.0');
+  await older.close();
+  await page.getByRole('button', { name: 'Try again' }).click();
+  await kept(page);
+});
