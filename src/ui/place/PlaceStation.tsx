@@ -1,6 +1,8 @@
 import type { RoundStage } from '../../core/document/buildTypes';
 import { AllFields } from '../fields/AllFields';
 import { FieldPanel } from '../fields/FieldPanel';
+import { GroupIndex } from '../fields/GroupIndex';
+import { goToGroup } from '../fields/goToGroup';
 import { useMedia } from '../useMedia';
 import { useStore } from '../useStore';
 import { BeforeCutting } from './cards/BeforeCutting';
@@ -8,7 +10,6 @@ import { FinishCard } from './cards/FinishCard';
 import { LocatingCard } from './cards/LocatingCard';
 import { GlueCard } from './glue/GlueCard';
 import { NARROW } from './narrow';
-import { goToGroup, PlaceIndex } from './PlaceIndex';
 import { DropFields } from './reading/DropFields';
 import { takeInHand } from './reading/inHand';
 import { PlaceLimits } from './reading/PlaceLimits';
@@ -18,6 +19,16 @@ import { Tuned } from './reading/Tuned';
 import { usePlace } from './reading/usePlace';
 import { TheRun } from './run/TheRun';
 import './place.css';
+
+const GROUPS = [
+  { id: 'group-readings', name: 'Readings' },
+  { id: 'group-tuned', name: 'Loose bridge' },
+  { id: 'group-budget', name: 'Before cutting' },
+  { id: 'group-locating', name: 'Pins' },
+  { id: 'group-finish', name: 'Finish' },
+  { id: 'group-glue', name: 'Glue' },
+  { id: 'group-run', name: 'The run' },
+] as const;
 
 const toReadings = (stage: RoundStage): void => {
   takeInHand({ stage, round: null });
@@ -32,7 +43,7 @@ export function PlaceStation() {
   return (
     <AllFields>
       <FieldPanel>
-        <PlaceIndex />
+        <GroupIndex groups={GROUPS} />
         {place === null ? (
           <p className="not-yet">Not computed: {issues.map(({ message }) => message).join(' ')}</p>
         ) : (
