@@ -11,7 +11,17 @@ import type { Arc, Bounds, Cubic, Path, Point, Segment } from './types';
  * @throws RangeError when the path is not valid
  */
 export function pathBounds(path: Path): Bounds {
-  requirePath(path);
+  const before = known.get(path);
+  if (before !== undefined) return before;
+  const bounds = boundsOf(requirePath(path));
+  known.set(path, bounds);
+  return bounds;
+}
+
+/** A path never changes, and many ask for the bounds of the same one. */
+const known = new WeakMap<Path, Bounds>();
+
+function boundsOf(path: Path): Bounds {
   let start = path.start;
   let bounds: Bounds = { minX: start.x, minY: start.y, maxX: start.x, maxY: start.y };
   for (const segment of path.segments) {

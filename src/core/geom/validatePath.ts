@@ -11,6 +11,7 @@ import type { Arc, Path, Point, Segment } from './types';
  * Paths of the issues: "start", "segments.2.centre".
  */
 export function validatePath(path: Path): Result<Path> {
+  if (valid.has(path)) return ok(path);
   const issues: Issue[] = [...pointIssues('start', path.start)];
   let start = path.start;
   for (const [index, segment] of path.segments.entries()) {
@@ -21,8 +22,13 @@ export function validatePath(path: Path): Result<Path> {
     issues.push(...own);
     start = segment.to;
   }
-  return issues.length === 0 ? ok(path) : failed(issues);
+  if (issues.length > 0) return failed(issues);
+  valid.add(path);
+  return ok(path);
 }
+
+/** Paths that were found valid: they never change, and several functions ask about the same one. */
+const valid = new WeakSet<Path>();
 
 const isFinitePoint = (point: Point): boolean => Number.isFinite(point.x) && Number.isFinite(point.y);
 

@@ -29,10 +29,15 @@ export function isSmooth(start: Point, segment: Segment, next: Segment): boolean
   return Math.abs(Math.atan2(cross(arriving, leaving), dot(arriving, leaving))) <= SMOOTH_ANGLE;
 }
 
+/** Paths never change, and a drag asks for the nodes of the same one at many places. */
+const known = new WeakMap<Path, readonly OutlineNode[]>();
+
 /** The nodes of a closed path in order, the closing line counted as a segment. Smooth is told from the shape alone. */
 export function nodesOf(path: Path): readonly OutlineNode[] {
+  const found = known.get(path);
+  if (found !== undefined) return found;
   const sides = closedSegments(path);
-  return sides.map(({ start, segment }, index) => {
+  const nodes = sides.map(({ start, segment }, index): OutlineNode => {
     const before = sides.at(index - 1);
     return {
       index,
@@ -42,4 +47,6 @@ export function nodesOf(path: Path): readonly OutlineNode[] {
       after: segment.kind === 'cubic' ? segment.c1 : null,
     };
   });
+  known.set(path, nodes);
+  return nodes;
 }
