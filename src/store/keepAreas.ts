@@ -1,12 +1,21 @@
 import type { BridgePlace } from '../core/bridge/types';
-import type { Areas, deriveAreas } from '../core/derive/deriveAreas';
+import type { Areas } from '../core/derive/deriveAreas';
 import { remember } from '../core/derive/remember';
 import type { Derived } from '../core/derive/types';
 import type { Bridge, Project } from '../core/document/types';
 import type { Result } from '../core/result';
 
-/** deriveAreas itself, or what loads it first. It never rejects. */
-export type DeriveAreas = typeof deriveAreas;
+/**
+ * deriveAreas, or what loads it first. It never rejects. moving: another bridge is asked about in each frame, so that the
+ * line of the finish may come as rough as a screen can show.
+ */
+export type DeriveAreas = (
+  bridge: Pick<Bridge, 'rim' | 'density' | 'thickness'>,
+  limits: Project['limits'],
+  place: Result<BridgePlace>,
+  rebate: number,
+  moving: boolean,
+) => Promise<Result<Areas>>;
 
 interface Asked {
   answer: Result<Areas> | null;
@@ -26,10 +35,10 @@ export const keepAreas = (
   let newest: Asked | null = null;
   let count = 0;
   let onTheMove = false;
-  const ask = remember((bridge: Bridge, limits: Project['limits'], place: Result<BridgePlace>, rebate: number) => {
+  const ask = remember((...bridge: Parameters<DeriveAreas>) => {
     count += 1;
     const asked: Asked = { answer: null, order: count };
-    derive(bridge, limits, place, rebate).then((answer) => {
+    derive(...bridge).then((answer) => {
       asked.answer = answer;
       if (newest === null || newest.order < asked.order) newest = asked;
       if (asked === latest || (onTheMove && asked === newest)) arrived();
@@ -38,7 +47,7 @@ export const keepAreas = (
   });
   return (project, derived, moving) => {
     onTheMove = moving;
-    latest = ask(project.bridge, project.limits, derived.bridge, project.build?.rebate?.width ?? 0);
+    latest = ask(project.bridge, project.limits, derived.bridge, project.build?.rebate?.width ?? 0, moving);
     return latest.answer ?? (moving && newest !== null ? newest.answer : null);
   };
 };

@@ -2,7 +2,8 @@ import { wrap } from 'comlink';
 import type { Areas } from '../core/derive/deriveAreas';
 import { fail, ok, type Result } from '../core/result';
 import type { DeriveAreas } from '../store/keepAreas';
-import type { AreasWorker } from './areasWorker';
+import type { AreasAnswer, AreasWorker } from './areasWorker';
+import { packPath, unpackPath } from './packedPath';
 import { whenBroken } from './whenBroken';
 
 interface Waiting {
@@ -11,22 +12,16 @@ interface Waiting {
 }
 
 /** Only what the areas depend on, since all of it is copied for the worker. */
-const withoutRest = ([
-  { rim, density, thickness },
-  limits,
-  place,
-  rebate,
-]: Parameters<DeriveAreas>): Parameters<DeriveAreas> => {
+const questionOf = ([{ rim, density, thickness }, limits, place, rebate, moving]: Parameters<DeriveAreas>) => {
   const bridge = { rim, density, thickness };
-  if (!place.ok) return [bridge, limits, place, rebate];
-  const { outline } = place.value.footprint;
-  return [
-    bridge,
-    limits,
-    ok({ ...place.value, footprint: { outline, points: [], faceLines: [] }, points: [] }),
-    rebate,
-  ];
+  if (!place.ok) return { bridge, limits, cover: place, rebate, moving };
+  const { area, front, pins, locating, footprint } = place.value;
+  const cover = ok({ area, front, pins, locating, outline: packPath(footprint.outline) });
+  return { bridge, limits, cover, rebate, moving };
 };
+
+const unpacked = (answer: AreasAnswer): Result<Areas> =>
+  answer.ok ? ok({ ...answer.value, finishLine: answer.value.finishLine.map(unpackPath) }) : answer;
 
 /**
  * Areas found in a worker, one bridge at a time. A bridge asked about while another is being worked on waits; when a newer
@@ -44,7 +39,7 @@ export const startAreas = (): DeriveAreas => {
   const work = async ({ bridge, answer }: Waiting): Promise<void> => {
     working = true;
     try {
-      answer(await Promise.race([remote.deriveAreas(...withoutRest(bridge)), broken]));
+      answer(unpacked(await Promise.race([remote.deriveAreas(questionOf(bridge)), broken])));
     } catch {
       answer(fail('', 'areas.failed', 'The part of the program that finds areas broke down. Reload the page.'));
     }

@@ -31,6 +31,11 @@ export interface Areas {
   readonly checks: readonly DesignCheck[];
 }
 
+/** What the areas of a bridge in place depend on. */
+export type BridgeCover = Pick<BridgePlace, 'area' | 'front' | 'pins' | 'locating'> & {
+  readonly footprint: Pick<BridgePlace['footprint'], 'outline'>;
+};
+
 /** kg/m³ × mm³ in grams. */
 const GRAMS = 1e-6;
 
@@ -41,7 +46,7 @@ const GRAMS = 1e-6;
 export const deriveAreas = async (
   { rim, density, thickness }: Pick<Bridge, 'rim' | 'density' | 'thickness'>,
   limits: Project['limits'],
-  place: Result<BridgePlace>,
+  place: Result<BridgeCover>,
   rebate = 0,
 ): Promise<Result<Areas>> => {
   if (!place.ok) return place;
