@@ -45,6 +45,26 @@ describe('the state that the screen shows', () => {
     expect(thickness).toHaveLength(2);
   });
 
+  it('follows a hand that never rests about once a second', () => {
+    const { calm, thickness, preview } = start();
+    const before = calm.getState();
+    let to = 8;
+    const move = (milliseconds: number): void => {
+      for (let passed = 0; passed < milliseconds; passed += 16) {
+        to += 0.01;
+        preview(to);
+        vi.advanceTimersByTime(16);
+      }
+    };
+    move(900);
+    expect(calm.getState()).toBe(before);
+    move(300);
+    expect(thickness).toHaveLength(1);
+    move(4000);
+    expect(thickness.length).toBeGreaterThanOrEqual(4);
+    expect(thickness.length).toBeLessThanOrEqual(6);
+  });
+
   it('tells no one who has left', () => {
     const { store, calm } = start();
     const heard = vi.fn();
