@@ -1,6 +1,7 @@
-import type { Point } from '../core/geom/types';
+import type { Bounds, Point } from '../core/geom/types';
 import type { KeyPress } from '../core/ports';
 import type { Camera, ViewSize } from './camera';
+import type { OverlayState } from './tools/paintOverlay';
 
 /** The keys that change what a press or a drag means. */
 export type Keys = Omit<KeyPress, 'key'>;
@@ -44,9 +45,13 @@ export interface HandTools {
   pick(press: Press, more: boolean): boolean;
   /** A key on the drawing; false when it means nothing to the tools. */
   press(key: KeyPress): boolean;
-  /** Before each frame: what a drag has asked for since the last one. */
+  /** Between frames: what a drag has asked for since the last time. */
   step(): void;
-  /** In each frame, when the camera is known. */
-  show(): void;
+  /** What is to lie over the drawing now; the same object while nothing about it changes. null: nothing. */
+  look(): OverlayState | null;
+  /** Where that looks different from what lay there before, pixels. */
+  changed(before: OverlayState | null, after: OverlayState | null): readonly Bounds[];
+  /** Paints what of it lies in a box, pixels, over the drawing. */
+  show(over: OverlayState, box: Bounds): void;
   stop(): void;
 }

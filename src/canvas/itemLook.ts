@@ -1,7 +1,5 @@
-import { isBold, LINE_STYLES } from '../core/drawing/lineStyles';
-import type { Item, PathItem, TextItem } from '../core/drawing/types';
-import { CAPITAL_HEIGHT } from '../core/text/capitalHeight';
-import type { Theme } from './theme';
+import { LINE_STYLES } from '../core/drawing/lineStyles';
+import type { Role, TextItem } from '../core/drawing/types';
 
 /** Screen pixels for a millimetre of line width or dash: lines keep their weight however far the view is magnified. */
 const PIXELS_PER_MM = 4.8;
@@ -14,62 +12,20 @@ const TEXT_PIXELS = { least: 11, most: 30 } as const;
 /** Notes that would come out smaller than this, pixels, are left out: enlarged, they would lie over one another. */
 const SMALLEST_NOTE = 8;
 
-const DEGREES = 180 / Math.PI;
-
-/** What the look of an item depends on. */
-export interface Look {
-  readonly theme: Theme;
-  readonly zoom: number;
-  readonly chosen: boolean;
-}
-
-/** Paper keeps a text as it is, and then stumbles over it when it takes the place of another. */
-const colour = (scope: paper.PaperScope, value: string): paper.Color => new scope.Color(value);
-
-const paintLine = (
-  scope: paper.PaperScope,
-  shape: paper.Path,
-  { role }: PathItem,
-  { theme, zoom, chosen }: Look,
-): void => {
+/** Width and dashes of a role's line at a magnification, mm of the drawing. */
+export const lineLook = (role: Role, zoom: number, chosen: boolean): { width: number; dash: number[] } => {
   const { width, dash } = LINE_STYLES[role];
-  const fill = theme.fill(role);
   const pixels = Math.max(THINNEST, width * PIXELS_PER_MM) + (chosen && dash.length === 0 ? CHOSEN_EXTRA : 0);
-  shape.strokeColor = colour(scope, chosen ? theme.chosen : theme.line(role));
-  shape.fillColor = fill === null ? null : colour(scope, chosen ? theme.chosenFill : fill);
-  shape.strokeWidth = pixels / zoom;
-  shape.strokeJoin = 'round';
-  shape.dashArray = dash.map((length) => (length * PIXELS_PER_MM) / zoom);
+  return { width: pixels / zoom, dash: dash.map((length) => (length * PIXELS_PER_MM) / zoom) };
 };
 
-/** Font size on screen, pixels. */
-const textPixels = (height: number, zoom: number): number =>
+/** Size on screen of a font that is `height` mm high, pixels. */
+export const textPixels = (height: number, zoom: number): number =>
   Math.min(TEXT_PIXELS.most, Math.max(TEXT_PIXELS.least, height * zoom));
 
-const paintText = (scope: paper.PaperScope, shape: paper.PointText, item: TextItem, look: Look): void => {
-  const size = textPixels(item.height, look.zoom);
-  shape.visible = item.role !== 'note' || item.height * look.zoom >= SMALLEST_NOTE;
-  shape.fillColor = colour(scope, look.chosen ? look.theme.chosen : look.theme.line(item.role));
-  shape.fontSize = size;
-  shape.matrix = new scope.Matrix()
-    .translate(new scope.Point(item.at.x, item.at.y))
-    .rotate(item.angle * DEGREES, new scope.Point(0, 0))
-    .scale(1 / look.zoom)
-    .translate(new scope.Point(0, (CAPITAL_HEIGHT / 2) * size));
-};
+/** Size of a text's font on screen, pixels; null where the text is left out. */
+export const textLook = ({ role, height }: TextItem, zoom: number): number | null =>
+  role === 'note' && height * zoom < SMALLEST_NOTE ? null : textPixels(height, zoom);
 
-/** Gives a shape the colours, weights and sizes of its item as it is seen now. */
-export const paintItem = (scope: paper.PaperScope, shape: paper.Item, item: Item, look: Look): void => {
-  if (item.kind === 'path') paintLine(scope, shape as paper.Path, item, look);
-  else paintText(scope, shape as paper.PointText, item, look);
-};
-
-/** A new text shape; its place and size come with `paintItem`. */
-export const makeText = (scope: paper.PaperScope, { text, anchor, role }: TextItem): paper.PointText =>
-  new scope.PointText({
-    insert: false,
-    content: text,
-    justification: anchor === 'start' ? 'left' : anchor === 'end' ? 'right' : 'center',
-    fontFamily: '"DejaVu Sans Condensed", sans-serif',
-    fontWeight: isBold(role) ? 'bold' : 'normal',
-  });
+/** The font of the drawing's words, as in CSS. */
+export const FONT_FAMILY = '"DejaVu Sans Condensed", sans-serif';

@@ -76,6 +76,9 @@ const INK: Readonly<Record<Role, keyof Palette>> = {
 
 const FILL: Partial<Record<Role, keyof Palette>> = { outline: 'face', slot: 'face', hole: 'face', window: 'window' };
 
+/** Whether a line of this role is filled within. */
+export const isFilled = (role: Role): boolean => FILL[role] !== undefined;
+
 /** The colours of the drawing on screen. */
 export interface Theme {
   line(role: Role): string;

@@ -1,3 +1,5 @@
+import { watchPixelRatio } from './watchPixelRatio';
+
 /** What may change about the screen behind a drawing. */
 export interface ScreenChanges {
   /** The host has another size, or the screen another number of dots to a pixel. */
@@ -18,6 +20,7 @@ export const watchScreen = (
 
   const observer = new ResizeObserver(resized);
   observer.observe(host);
+  const stopRatio = watchPixelRatio(resized);
 
   for (const font of ['16px "DejaVu Sans Condensed"', 'bold 16px "DejaVu Sans Condensed"'])
     document.fonts.load(font).then(
@@ -29,6 +32,7 @@ export const watchScreen = (
     scheme: () => (dark.matches ? 'dark' : 'light'),
     stop: () => {
       stop.abort();
+      stopRatio();
       observer.disconnect();
     },
   };

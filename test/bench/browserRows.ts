@@ -29,8 +29,9 @@ async function onFreshPage<T>(
     await session.send('Emulation.setCPUThrottlingRate', { rate });
     await page.goto(origin);
     await page.waitForFunction(() => window.saddlemarkBench.usable !== null);
-    // Whatever follows the first drawing must not fall into what is measured next.
-    await page.waitForTimeout(400);
+    // Whatever follows the first drawing (what loads behind it, what is kept for use offline) must not fall into what is measured.
+    await page.waitForLoadState('networkidle');
+    await page.waitForTimeout(1500);
     return await use(page);
   } finally {
     await context.close();

@@ -2,8 +2,8 @@
 export interface PageMeasures {
   /** When the frame was done in which the drawing's canvas got its first lines; null before. */
   usable: number | null;
-  /** Frames since `recording` was set. moved: the pointer moved in it. */
-  frames: { readonly at: number; readonly work: number; readonly moved: boolean }[];
+  /** Frames since `recording` was set. after: what was done between it and the next one; moved: the pointer moved in it. */
+  frames: { readonly at: number; readonly work: number; after: number; readonly moved: boolean }[];
   recording: boolean;
   /** From each click to the PDF that it brought. */
   pdf: number[];
@@ -52,7 +52,15 @@ export function measureInPage(): void {
     moveWork = null;
     // A message sent now is handled once this frame is laid out and painted.
     if (measures.recording) {
-      inNextTask(() => measures.frames.push({ at, work: before + performance.now() - began, moved }));
+      inNextTask(() => {
+        const painted = performance.now();
+        const done = { at, work: before + painted - began, after: 0, moved };
+        measures.frames.push(done);
+        // One message waits for another that was sent before it.
+        inNextTask(() => {
+          done.after = performance.now() - painted;
+        });
+      });
       requestAnimationFrame(frame);
     }
   };

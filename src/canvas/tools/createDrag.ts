@@ -37,7 +37,7 @@ export interface DragShown {
   readonly reason: string;
 }
 
-/** A drag whose work is done once a frame. */
+/** A drag whose work is done between frames. */
 export interface Drag extends Grab {
   /** The frame in which it began. */
   readonly frame: Frame;

@@ -1,16 +1,19 @@
+import { remember } from '../../core/derive/remember';
 import { bridgeMarks } from '../../core/drawing/nodes/bridgeMarks';
 import type { KeyPress } from '../../core/ports';
 import { showLength } from '../../core/units/showLength';
 import type { Store } from '../../store/createStore';
 import { lengthStyle } from '../../store/device';
+import type { AppState } from '../../store/types';
 import type { HandTools, Press, ToolView } from '../handTools';
 import { announceWhenStill } from './announceWhenStill';
 import { createDrag, type Drag, type Movable } from './createDrag';
 import { createNodeTools } from './createNodeTools';
 import { frameOf } from './frame';
 import { createNudge } from './nudge';
+import { overlayBoxes } from './overlayBoxes';
 import { overlayState } from './overlayState';
-import { paintOverlay } from './paintOverlay';
+import { paintOverlay, wordsWidth } from './paintOverlay';
 import { type MovableNeeds, partMovable } from './partMovable';
 import { pickBetween } from './pickBetween';
 import { roundTo } from './roundTo';
@@ -21,10 +24,13 @@ export const createTools = (store: Store, view: ToolView): HandTools => {
   const nudge = createNudge(store);
   const nodes = createNodeTools(store, view);
   const announcer = announceWhenStill(actions.say);
+  const context = view.canvas.getContext('2d');
   let drag: Drag | null = null;
 
   const style = () => lengthStyle(getState().device);
   const show = (mm: number): string => showLength(mm, style());
+
+  const look = remember((state: AppState, ..._seen: readonly unknown[]) => overlayState(state, view, drag, show));
 
   const needs = (): MovableNeeds | null => {
     const { project, derived } = getState();
@@ -88,10 +94,11 @@ export const createTools = (store: Store, view: ToolView): HandTools => {
       drag?.step();
       announcer.hear(drag?.shown()?.reason ?? '');
     },
-    show: () => {
-      const over = overlayState(getState(), view, drag, show);
-      const context = view.canvas.getContext('2d');
-      if (over !== null && context !== null) paintOverlay(context, over);
+    look: () => look(getState(), view.camera(), view.size(), view.scheme(), drag?.shown() ?? null),
+    changed: (before, after) =>
+      overlayBoxes(before, after, (text) => (context === null ? 0 : wordsWidth(context, text))),
+    show: (over, box) => {
+      if (context !== null) paintOverlay(context, over, box);
     },
     stop: () => {
       drag?.cancel();

@@ -15,19 +15,19 @@ import { frameOf } from './frame';
 import { outlineInHand } from './outlineInHand';
 import type { OverlayState } from './paintOverlay';
 
-/** Longer than any view of a bridge, mm. */
+/** Farther than any view of a bridge reaches from its front edge, mm. */
 const FAR = 2000;
 
 const ends = (line: SnapLine, at: Point): readonly [Point, Point] => {
   if (line.kind === 'x')
     return [
-      { x: line.value, y: at.y - FAR },
-      { x: line.value, y: at.y + FAR },
+      { x: line.value, y: -FAR },
+      { x: line.value, y: FAR },
     ];
   if (line.kind === 'y')
     return [
-      { x: at.x - FAR, y: line.value },
-      { x: at.x + FAR, y: line.value },
+      { x: -FAR, y: line.value },
+      { x: FAR, y: line.value },
     ];
   const share = FAR / Math.hypot(line.direction.x, line.direction.y);
   const { x, y } = { x: line.direction.x * share, y: line.direction.y * share };

@@ -1,19 +1,26 @@
-import type { Point } from '../../core/geom/types';
+import type { Bounds, Point } from '../../core/geom/types';
+import { widened } from '../repaint/boxes';
 import { themeOf } from '../theme';
+import { layWords, WORDS_FONT, type Words } from './layWords';
+
+interface OverlayNode {
+  readonly at: Point;
+  readonly smooth: boolean;
+  readonly chosen: boolean;
+}
 
 /** What is painted over the drawing, all in screen pixels. */
 export interface OverlayState {
   readonly scheme: 'light' | 'dark';
   /** Nodes of the outline: corners are square, smooth ones round. */
-  readonly nodes: readonly { readonly at: Point; readonly smooth: boolean; readonly chosen: boolean }[];
+  readonly nodes: readonly OverlayNode[];
   /** Handles of the chosen nodes, each with its node. */
   readonly handles: readonly { readonly at: Point; readonly node: Point }[];
   /** Lines that a drag snapped to, and from pick to pick while measuring. */
   readonly guides: readonly { readonly from: Point; readonly to: Point }[];
   /** What was picked to measure between. */
   readonly picks: readonly Point[];
-  /** Each line of words under the one before. */
-  readonly words: { readonly at: Point; readonly lines: readonly string[] } | null;
+  readonly words: Words | null;
   /** Of the view, pixels. */
   readonly width: number;
 }
@@ -23,10 +30,8 @@ const NODE = 4;
 const CHOSEN_NODE = 5.5;
 const HANDLE = 4;
 const PICK = { radius: 7, arm: 10 };
-/** Words stand so far from the place that they speak of, pixels. */
-const BESIDE = { x: 16, y: -14 };
-const LINE = 19;
-const FONT = '14px "DejaVu Sans Condensed", sans-serif';
+/** What no mark reaches beyond the points that it stands for, pixels. */
+export const MARK = 12;
 /** So many nodes are marked by plain dots: squares and rounds would lie over one another. */
 const MANY = 80;
 const DOT = 2.5;
@@ -60,26 +65,38 @@ const drawNodes = (context: Context, nodes: OverlayState['nodes'], half: number)
     else context.rect(at.x - half, at.y - half, 2 * half, 2 * half);
 };
 
+/** Texts that were measured of late: the same few are asked for in each frame. */
+const measured = new Map<string, number>();
+const MEASURED = 50;
+
+/** How long a text of the overlay is, pixels. */
+export const wordsWidth = (context: Context, text: string): number => {
+  const known = measured.get(text);
+  if (known !== undefined) return known;
+  context.font = WORDS_FONT;
+  const { width } = context.measureText(text);
+  if (measured.size >= MEASURED) measured.clear();
+  measured.set(text, width);
+  return width;
+};
+
 const write = (context: Context, { words, width }: OverlayState, ink: string, sheet: string): void => {
   if (words === null) return;
-  const { x, y } = words.at;
-  // The words stand on the side that has more room.
-  const left = x > width / 2;
-  const top = Math.max(LINE, y + BESIDE.y - LINE * (words.lines.length - 1));
-  context.font = FONT;
-  context.textAlign = left ? 'right' : 'left';
-  const at = left ? x - BESIDE.x : x + BESIDE.x;
-  for (const [index, text] of words.lines.entries()) {
-    const long = context.measureText(text).width + 8;
+  for (const { text, at, ground } of layWords(words, width, (each) => wordsWidth(context, each))) {
     context.fillStyle = sheet;
-    context.fillRect(left ? at - long + 4 : at - 4, top + (index - 1) * LINE + 5, long, LINE);
+    context.fillRect(ground.minX, ground.minY, ground.maxX - ground.minX, ground.maxY - ground.minY);
     context.fillStyle = ink;
-    context.fillText(text, at, top + index * LINE);
+    context.font = WORDS_FONT;
+    context.textAlign = 'left';
+    context.fillText(text, at.x, at.y);
   }
 };
 
 /** Paints over the drawing what has one size on screen however far it is magnified; on a canvas whose unit is a pixel. */
-export const paintOverlay = (context: Context, state: OverlayState): void => {
+export const paintOverlay = (context: Context, state: OverlayState, box: Bounds): void => {
+  const near = widened(box, MARK);
+  const isNear = ({ at: { x, y } }: OverlayNode): boolean =>
+    x >= near.minX && x <= near.maxX && y >= near.minY && y <= near.maxY;
   const theme = themeOf(state.scheme);
   const face = theme.fill('outline') ?? '';
   context.save();
@@ -92,10 +109,11 @@ export const paintOverlay = (context: Context, state: OverlayState): void => {
   draw(context, 1.2, null, () => {
     for (const { at, node } of state.handles) line(context, node, at);
   });
-  const others = state.nodes.filter(({ chosen }) => !chosen);
-  if (others.length > MANY) {
+  const others = state.nodes.filter((node) => !node.chosen && isNear(node));
+  if (state.nodes.length > MANY) {
     context.fillStyle = theme.chosen;
-    for (const { at } of others) context.fillRect(at.x - DOT, at.y - DOT, 2 * DOT, 2 * DOT);
+    // On whole pixels: no edge of them blends, which would take far longer.
+    for (const { at } of others) context.fillRect(Math.round(at.x - DOT), Math.round(at.y - DOT), 2 * DOT, 2 * DOT);
   } else draw(context, 1.3, face, () => drawNodes(context, others, NODE));
   draw(context, 1.6, face, () => {
     for (const { at } of state.handles) circle(context, at, HANDLE);

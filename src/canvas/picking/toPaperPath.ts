@@ -1,6 +1,6 @@
 import type paperCore from 'paper/dist/paper-core';
-import { arcGeometry } from '../core/geom/arcGeometry';
-import type { Arc, Path, Point } from '../core/geom/types';
+import { arcGeometry } from '../../core/geom/arcGeometry';
+import type { Arc, Path, Point } from '../../core/geom/types';
 
 /** The point halfway along an arc: with both ends it says which circle and which way round. */
 const halfway = (start: Point, arc: Arc): Point => {

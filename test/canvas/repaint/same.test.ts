@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { sameItem } from '../../src/canvas/sameItem';
-import type { PathItem, TextItem } from '../../src/core/drawing/types';
+import { same } from '../../../src/canvas/repaint/same';
+import type { PathItem, TextItem } from '../../../src/core/drawing/types';
 
 const EDGE: PathItem = {
   kind: 'path',
@@ -31,10 +31,10 @@ const WORD: TextItem = {
 };
 const copy = <Value>(value: Value): Value => structuredClone(value);
 
-describe('sameItem', () => {
+describe('same', () => {
   it('takes a copy for the same', () => {
-    expect(sameItem(EDGE, copy(EDGE))).toBe(true);
-    expect(sameItem(WORD, copy(WORD))).toBe(true);
+    expect(same(EDGE, copy(EDGE))).toBe(true);
+    expect(same(WORD, copy(WORD))).toBe(true);
   });
 
   it.each<[string, PathItem | TextItem, PathItem | TextItem]>([
@@ -59,7 +59,7 @@ describe('sameItem', () => {
     ['another word', WORD, { ...WORD, text: 'BASS' }],
     ['a text for a path', EDGE, WORD],
   ])('sees %s', (_, one, other) => {
-    expect(sameItem(one, other)).toBe(false);
-    expect(sameItem(other, one)).toBe(false);
+    expect(same(one, other)).toBe(false);
+    expect(same(other, one)).toBe(false);
   });
 });
