@@ -79,6 +79,41 @@ const contentSecurity = (): Plugin => ({
   ],
 });
 
+/**
+ * Names the files of the screen in the page's head, so that they come along with the one that asks for them instead of after
+ * it.
+ */
+const screenComesAlong = (): Plugin => ({
+  name: 'screen-comes-along',
+  apply: 'build',
+  transformIndexHtml: {
+    order: 'post',
+    handler: (_page, { bundle = {} }) => {
+      const files = new Set<string>();
+      const styles = new Set<string>();
+      const take = (file: string): void => {
+        const chunk = bundle[file];
+        if (chunk?.type !== 'chunk' || chunk.isEntry || files.has(file)) return;
+        files.add(file);
+        for (const style of chunk.viteMetadata?.importedCss ?? []) styles.add(style);
+        for (const next of chunk.imports) take(next);
+      };
+      for (const chunk of Object.values(bundle))
+        if (chunk.type === 'chunk' && chunk.facadeModuleId?.endsWith('/src/main/startWorkbench.ts'))
+          take(chunk.fileName);
+      const link = (rel: string, file: string) => ({
+        tag: 'link',
+        attrs: { rel, crossorigin: true, href: `./${file}` },
+        injectTo: 'head' as const,
+      });
+      return [
+        ...[...files].map((file) => link('modulepreload', file)),
+        ...[...styles].map((file) => link('stylesheet', file)),
+      ];
+    },
+  },
+});
+
 const sha256 = (bytes: Uint8Array | string): string => createHash('sha256').update(bytes).digest('base64');
 
 /** Writes offline.js, the worker that keeps every file of the build on the maker's device. */
@@ -127,7 +162,7 @@ const offlineFiles = (): Plugin => {
 /** `vitest run` takes the unit tests; `vitest run --mode readers` takes the tests that need Debian's readers. */
 export default defineConfig(({ mode }) => ({
   base: './',
-  plugins: [react(), screenInOneFile(), contentSecurity(), offlineFiles()],
+  plugins: [react(), screenInOneFile(), contentSecurity(), screenComesAlong(), offlineFiles()],
   resolve: {
     alias: {
       html2canvas: absentPackage,

@@ -1,26 +1,24 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { Opening } from './ui/frame/Opening';
+import { beenHere } from './main/beenHere';
+import { NotLoaded } from './ui/frame/NotLoaded';
 
 const element = document.getElementById('root');
 if (element === null) throw new Error('index.html must hold an element with the id "root"');
-const root = createRoot(element);
 
-/** Everything behind the first paint: what core computes, the screen that shows it, and what draws on it, side by side. */
+/** Everything behind the first paint, which is in the page itself. */
 const open = async (): Promise<void> => {
-  const canvas = import('./canvas/createSurface');
+  const visited = beenHere();
   const { App, startServices } = await import('./main/startWorkbench');
-  const services = await startServices();
-  await canvas;
-  root.render(
+  const services = await startServices(await visited);
+  createRoot(element).render(
     <StrictMode>
       <App services={services} />
     </StrictMode>,
   );
 };
 
-root.render(<Opening />);
 open().catch((error: unknown) => {
   const reason = error instanceof Error ? error.message : String(error);
-  root.render(<Opening problem={`Saddlemark could not be loaded (${reason}). Reload the page to try again.`} />);
+  createRoot(element).render(<NotLoaded reason={reason} />);
 });

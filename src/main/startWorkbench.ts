@@ -1,3 +1,4 @@
+import { createSurface } from '../canvas/createSurface';
 import { demoProject } from '../core/kinds/demo';
 import type { Autosave, Clock, Library, NewId, Workshop } from '../core/ports';
 import { fail } from '../core/result';
@@ -25,20 +26,12 @@ const clock: Clock = {
 const newId: NewId = () =>
   Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, '0')).join('');
 
-/** Whether an earlier visit may have left something: nothing of the library is loaded for a first one. */
-const beenHere = async (): Promise<boolean> => {
-  try {
-    return (await indexedDB.databases()).some(({ name }) => name === 'saddlemark');
-  } catch {
-    return true;
-  }
-};
-
 /**
- * Puts together what the screen works with, on what was last in hand or on the demo instrument. Everything heavy is loaded from here when it is first
- * asked for, so that what it shares with the screen stays in one file.
+ * Puts together what the screen works with, on what was last in hand or on the demo instrument. Everything heavy is loaded
+ * from here when it is first asked for, so that what it shares with the screen stays in one file. visited: an earlier visit
+ * may have left something.
  */
-export const startServices = async (): Promise<Services> => {
+export const startServices = async (visited: boolean): Promise<Services> => {
   const memory = browserMemory('saddlemark-device');
   const benchMemory = browserMemory('saddlemark-bench');
   const last = browserMemory('saddlemark-last');
@@ -50,7 +43,7 @@ export const startServices = async (): Promise<Services> => {
     return opening;
   };
   const pending = browserMemory('saddlemark-pending');
-  const visit = (await beenHere())
+  const visit = visited
     ? await Promise.all([library(), import('./autosave/openLast')])
         .then(([of, { openLast }]) => openLast(of, last, pending))
         .catch(() => ({
@@ -115,7 +108,7 @@ export const startServices = async (): Promise<Services> => {
     autosave,
     timerMemory: browserMemory('saddlemark-timers'),
     codec: async () => import('../persistence/codec'),
-    surface: async () => (await import('../canvas/createSurface')).createSurface(store),
+    surface: createSurface(store),
     workshop: () => {
       workshop ??= import('../workers/createWorkshop').then(({ createWorkshop }) =>
         createWorkshop(new URL('fonts/', document.baseURI).href),

@@ -9,6 +9,7 @@ import { useShortcuts } from './frame/useShortcuts';
 import { type Services, ServicesContext } from './services';
 import { MeasureStation } from './stations/MeasureStation';
 import { MeasureView } from './stations/MeasureView';
+import { useAfterFirstFrame } from './useAfterFirstFrame';
 import { useFileWork } from './useFileWork';
 import { useStore } from './useStore';
 import './style/fields.css';
@@ -55,7 +56,7 @@ function Screen() {
   useShortcuts(work);
   const station = useStore((state) => state.device.station);
   const project = useStore((state) => state.project.id);
-  const drawn = useStore((state) => state.zoom > 0);
+  const painted = useAfterFirstFrame();
   const Fields = FIELDS[station];
   const Picture = PICTURE[station];
   return (
@@ -66,24 +67,24 @@ function Screen() {
         <StationTabs />
         <div role="tabpanel" id={STATION_PANEL} className="station" aria-labelledby={tabId(station)}>
           <KeepDrafts key={project}>
-            <Suspense fallback={null}>
-              <Fields />
-            </Suspense>
+            <Suspense fallback={null}>{painted && <Fields />}</Suspense>
           </KeepDrafts>
         </div>
         <Suspense fallback={<section className="pages" />}>
           <Picture />
         </Suspense>
         <Suspense fallback={<aside className="numbers" />}>
-          <NumbersPanel />
+          {painted ? <NumbersPanel /> : <aside className="numbers" />}
         </Suspense>
       </main>
       <StatusBar />
-      {drawn && (
-        <Suspense fallback={null}>
-          <BeginStrip />
-        </Suspense>
-      )}
+      {painted && <Begin />}
     </div>
   );
+}
+
+/** How a work is begun, once there is a drawing. */
+function Begin() {
+  const drawn = useStore((state) => state.zoom > 0);
+  return <Suspense fallback={null}>{drawn && <BeginStrip />}</Suspense>;
 }

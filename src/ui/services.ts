@@ -16,7 +16,7 @@ export interface Services {
   readonly files: Files;
   /** Projects to and from the text of a file. */
   readonly codec: () => Promise<{ encode(project: Project): string; decode(text: string): Result<Project> }>;
-  readonly surface: () => Promise<DrawingSurface<HTMLElement>>;
+  readonly surface: DrawingSurface<HTMLElement>;
   readonly workshop: () => Promise<Workshop>;
   /** Every project of this browser. */
   readonly library: () => Promise<Library>;

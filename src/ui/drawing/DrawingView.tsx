@@ -1,4 +1,4 @@
-import { type KeyboardEvent, lazy, Suspense, useEffect, useId, useRef, useState } from 'react';
+import { type KeyboardEvent, lazy, Suspense, useId, useLayoutEffect, useRef } from 'react';
 import type { MountedDrawing } from '../../core/ports';
 import { useServices } from '../services';
 import { useStore } from '../useStore';
@@ -16,22 +16,17 @@ export function DrawingView() {
   const { surface, store } = useServices();
   const host = useRef<HTMLDivElement>(null);
   const mounted = useRef<MountedDrawing | null>(null);
-  const [failed, setFailed] = useState(false);
   const hint = useId();
   const zoom = useStore((state) => state.zoom);
   const byHand = useStore((state) => state.device.station === 'draw');
 
-  useEffect(() => {
-    let gone = false;
-    surface().then(
-      ({ mount }) => {
-        if (!gone && host.current !== null) mounted.current = mount(host.current);
-      },
-      () => setFailed(true),
-    );
+  // Before the screen is painted for the first time: the drawing comes with it.
+  useLayoutEffect(() => {
+    if (host.current === null) return;
+    const drawing = surface.mount(host.current);
+    mounted.current = drawing;
     return () => {
-      gone = true;
-      mounted.current?.unmount();
+      drawing.unmount();
       mounted.current = null;
     };
   }, [surface]);
@@ -60,11 +55,7 @@ export function DrawingView() {
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the view is moved by keys while it has the focus
         tabIndex={0}
         onKeyDown={press}
-      >
-        {failed && (
-          <p className="not-yet">The drawing could not be loaded. The numbers and the PDF are not affected.</p>
-        )}
-      </div>
+      />
       <p id={hint} hidden>
         Arrow keys move what is chosen, or the view; plus and minus magnify, 0 shows the whole bridge, Escape leaves.
       </p>
