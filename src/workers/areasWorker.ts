@@ -2,6 +2,7 @@ import { expose } from 'comlink';
 import { type Areas, type BridgeCover, deriveAreas } from '../core/derive/deriveAreas';
 import type { Bridge, Project } from '../core/document/types';
 import { roughOutline } from '../core/geom/offset/roughOutline';
+import { startAlike } from '../core/geom/startAlike';
 import type { Path } from '../core/geom/types';
 import { ok, type Result } from '../core/result';
 import { type PackedPath, packPath, unpackPath } from './packedPath';
@@ -27,11 +28,20 @@ const covered = ({ cover, moving }: AreasQuestion): Result<BridgeCover> => {
   return ok({ ...cover.value, footprint: { outline: moving ? roughOutline(outline, STRAY_ON_THE_MOVE) : outline } });
 };
 
+/** The lines of the finish as they were answered last: while a bridge is dragged, their dashes must not crawl. */
+let last: readonly Path[] = [];
+
 const areasWorker = {
   deriveAreas: async (question: AreasQuestion): Promise<AreasAnswer> => {
     const { bridge, limits, rebate } = question;
     const areas = await deriveAreas(bridge, limits, covered(question), rebate);
-    return areas.ok ? ok({ ...areas.value, finishLine: areas.value.finishLine.map(packPath) }) : areas;
+    if (!areas.ok) return areas;
+    const lines = areas.value.finishLine.map((line, index) => {
+      const before = question.moving ? last[index] : undefined;
+      return before === undefined ? line : startAlike(line, before);
+    });
+    last = lines;
+    return ok({ ...areas.value, finishLine: lines.map(packPath) });
   },
 };
 

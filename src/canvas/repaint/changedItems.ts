@@ -30,18 +30,36 @@ export const changedItems = (before: readonly Item[], after: readonly Item[], zo
 };
 
 const changedBoxes = (old: Item, item: Item, zoom: number): readonly Bounds[] => {
-  if (old.kind === 'path' && item.kind === 'path' && changesInPart(old, item))
-    return changedSegments(old.path, item.path);
+  if (old.kind === 'path' && item.kind === 'path' && isAlike(old, item)) {
+    if (LINE_STYLES[item.role].dash.length > 0) return changedEnd(old.path, item.path);
+    if (old.path.segments.length === item.path.segments.length) return changedSegments(old.path, item.path);
+  }
   return [itemBox(old, zoom), itemBox(item, zoom)];
 };
 
-/** Whether what stays of a path looks as it did: the dashes of a line are counted from its start. */
-const changesInPart = (old: PathItem, item: PathItem): boolean =>
-  old.role === item.role &&
-  old.part === item.part &&
-  old.path.closed === item.path.closed &&
-  old.path.segments.length === item.path.segments.length &&
-  LINE_STYLES[item.role].dash.length === 0;
+const isAlike = (old: PathItem, item: PathItem): boolean =>
+  old.role === item.role && old.part === item.part && old.path.closed === item.path.closed;
+
+/**
+ * A box around everything from the first segment that changed on, before and after: dashes are counted from the start of a
+ * path.
+ */
+const changedEnd = (old: Path, path: Path): readonly Bounds[] => {
+  if (!same(old.start, path.start)) return [pathBounds(old), pathBounds(path)];
+  let from = path.start;
+  let kept = 0;
+  for (const segment of path.segments) {
+    if (!same(segment, old.segments[kept])) break;
+    from = segment.to;
+    kept += 1;
+  }
+  const end = ({ start, segments, closed }: Path): Path => ({
+    start: from,
+    segments: [...segments.slice(kept), ...(closed ? [{ kind: 'line', to: start } as const] : [])],
+    closed: false,
+  });
+  return [aroundAll([pathBounds(end(old)), pathBounds(end(path))])];
+};
 
 /**
  * A box around all segments that changed, before and after. What is filled otherwise than before lies between the two, and

@@ -18,7 +18,8 @@ import type { OverlayState } from './paintOverlay';
 /** Farther than any view of a bridge reaches from its front edge, mm. */
 const FAR = 2000;
 
-const ends = (line: SnapLine, at: Point): readonly [Point, Point] => {
+/** Its ends lie where they lie however far along the line something is dragged, so that its dashes stay where they are. */
+const ends = (line: SnapLine): readonly [Point, Point] => {
   if (line.kind === 'x')
     return [
       { x: line.value, y: -FAR },
@@ -31,9 +32,10 @@ const ends = (line: SnapLine, at: Point): readonly [Point, Point] => {
     ];
   const share = FAR / Math.hypot(line.direction.x, line.direction.y);
   const { x, y } = { x: line.direction.x * share, y: line.direction.y * share };
+  const { through } = line;
   return [
-    { x: at.x - x, y: at.y - y },
-    { x: at.x + x, y: at.y + y },
+    { x: through.x - x, y: through.y - y },
+    { x: through.x + x, y: through.y + y },
   ];
 };
 
@@ -43,7 +45,7 @@ const ofDrag = (drag: Drag | null): Pick<OverlayState, 'guides' | 'words'> => {
   if (drag === null || shown === null) return { guides: [], words: null };
   const { frame } = drag;
   const guides = shown.lines.map((line) => {
-    const [from, to] = ends(line, shown.at);
+    const [from, to] = ends(line);
     return { from: frame.onScreen(from), to: frame.onScreen(to) };
   });
   return { guides, words: { at: frame.onScreen(shown.at), lines: shown.words } };

@@ -69,11 +69,18 @@ describe('changedItems', () => {
     expect(box?.maxX).toBeCloseTo(50, 9);
   });
 
-  it('takes a dashed line for changed all along, since dashes are counted from its start', () => {
-    const moved = through(at(0, 0), at(100, 0), at(110, 120), at(0, 100), at(0, 0));
-    expect(boxesOf([outline(SQUARE, 'finish-line')], [outline(moved, 'finish-line')])).toEqual([
+  it('takes a dashed line for changed from the first difference on, since dashes are counted from its start', () => {
+    const changed = (one: Path, other: Path) => boxesOf([outline(one, 'finish-line')], [outline(other, 'finish-line')]);
+    // The last side runs from (0, 100) to the start: from (100, 100) on all may look different.
+    const late = through(at(0, 0), at(100, 0), at(100, 100), at(10, 120), at(0, 0));
+    expect(changed(SQUARE, late)).toEqual([{ minX: 0, minY: 0, maxX: 100, maxY: 120 }]);
+    const dent = through(at(0, 0), at(100, 0), at(100, 100), at(60, 100), at(50, 100), at(0, 0));
+    const deeper = through(at(0, 0), at(100, 0), at(100, 100), at(60, 100), at(50, 90), at(40, 95), at(0, 0));
+    expect(changed(dent, deeper)).toEqual([{ minX: 0, minY: 0, maxX: 60, maxY: 100 }]);
+    const elsewhere = through(at(100, 0), at(100, 100), at(0, 100), at(0, 0), at(100, 0));
+    expect(changed(SQUARE, elsewhere)).toEqual([
       { minX: 0, minY: 0, maxX: 100, maxY: 100 },
-      { minX: 0, minY: 0, maxX: 110, maxY: 120 },
+      { minX: 0, minY: 0, maxX: 100, maxY: 100 },
     ]);
   });
 
