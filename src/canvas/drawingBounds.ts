@@ -1,7 +1,7 @@
 import type { Item, Layer } from '../core/drawing/types';
+import { aroundAll } from '../core/geom/aroundAll';
 import { pathBounds } from '../core/geom/pathBounds';
 import type { Bounds } from '../core/geom/types';
-import { aroundAll } from './repaint/boxes';
 
 /** Layers that the view does not make room for. */
 const ASIDE: readonly Layer[] = ['body', 'dimensions'];

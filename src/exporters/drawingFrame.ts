@@ -1,5 +1,6 @@
 import { isBold, LINE_STYLES } from '../core/drawing/lineStyles';
 import type { Item, TextItem } from '../core/drawing/types';
+import { aroundAll } from '../core/geom/aroundAll';
 import { pathBounds } from '../core/geom/pathBounds';
 import type { Bounds } from '../core/geom/types';
 import { measureText } from '../core/text/measureText';
@@ -34,13 +35,11 @@ const itemBounds = (item: Item): Bounds => {
  */
 export const drawingFrame = (items: readonly Item[]): Bounds => {
   if (items.length === 0) throw new RangeError('Expected a drawing with something in it.');
-  const all = items.map(itemBounds);
-  const least = (pick: (bounds: Bounds) => number): number => Math.floor(Math.min(...all.map(pick)) - MARGIN);
-  const most = (pick: (bounds: Bounds) => number): number => Math.ceil(Math.max(...all.map(pick)) + MARGIN);
+  const { minX, minY, maxX, maxY } = aroundAll(items.map(itemBounds));
   return {
-    minX: least(({ minX }) => minX),
-    minY: least(({ minY }) => minY),
-    maxX: most(({ maxX }) => maxX),
-    maxY: most(({ maxY }) => maxY),
+    minX: Math.floor(minX - MARGIN),
+    minY: Math.floor(minY - MARGIN),
+    maxX: Math.ceil(maxX + MARGIN),
+    maxY: Math.ceil(maxY + MARGIN),
   };
 };

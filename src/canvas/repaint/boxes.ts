@@ -1,12 +1,5 @@
+import { aroundAll } from '../../core/geom/aroundAll';
 import type { Bounds } from '../../core/geom/types';
-
-/** The smallest box around some; all lie the same way up. There must be one. */
-export const aroundAll = (boxes: readonly Bounds[]): Bounds => ({
-  minX: Math.min(...boxes.map(({ minX }) => minX)),
-  minY: Math.min(...boxes.map(({ minY }) => minY)),
-  maxX: Math.max(...boxes.map(({ maxX }) => maxX)),
-  maxY: Math.max(...boxes.map(({ maxY }) => maxY)),
-});
 
 /** The box made larger on every side. */
 export const widened = ({ minX, minY, maxX, maxY }: Bounds, by: number): Bounds => ({

@@ -1,8 +1,8 @@
 import { LINE_STYLES } from '../../core/drawing/lineStyles';
 import type { Item, PathItem } from '../../core/drawing/types';
+import { aroundAll } from '../../core/geom/aroundAll';
 import { pathBounds } from '../../core/geom/pathBounds';
 import type { Bounds, Path, Point, Segment } from '../../core/geom/types';
-import { aroundAll } from './boxes';
 import { itemBox } from './itemBox';
 import { same } from './same';
 

@@ -1,5 +1,6 @@
+import { aroundAll } from '../../core/geom/aroundAll';
 import type { Bounds, Point } from '../../core/geom/types';
-import { aroundAll, widened } from '../repaint/boxes';
+import { widened } from '../repaint/boxes';
 import { same } from '../repaint/same';
 import { layWords } from './layWords';
 import { MARK, type OverlayState } from './paintOverlay';

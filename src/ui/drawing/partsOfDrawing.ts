@@ -1,6 +1,7 @@
 import type { Hand } from '../../core/document/types';
 import { handed } from '../../core/drawing/handed';
 import type { Item, PartName } from '../../core/drawing/types';
+import { aroundAll } from '../../core/geom/aroundAll';
 import { pathBounds } from '../../core/geom/pathBounds';
 import type { Bounds } from '../../core/geom/types';
 
@@ -19,18 +20,11 @@ const ON_CENTRELINE = 0.0005;
 /** The roles that only help to read a part; they do not say how large it is. */
 const AIDS: readonly Item['role'][] = ['cross', 'centreline'];
 
-const union = (one: Bounds, other: Bounds): Bounds => ({
-  minX: Math.min(one.minX, other.minX),
-  minY: Math.min(one.minY, other.minY),
-  maxX: Math.max(one.maxX, other.maxX),
-  maxY: Math.max(one.maxY, other.maxY),
-});
-
 const boundsOf = (items: readonly Item[]): Bounds | null => {
   const paths = items.flatMap((item) => (item.kind === 'path' ? [item] : []));
   const own = paths.filter(({ role }) => !AIDS.includes(role));
   const all = (own.length > 0 ? own : paths).map(({ path }) => pathBounds(path));
-  return all.length === 0 ? null : all.reduce(union);
+  return all.length === 0 ? null : aroundAll(all);
 };
 
 const placeOf = (bounds: Bounds, hand: Hand, datum: string, show: (mm: number) => string): string => {

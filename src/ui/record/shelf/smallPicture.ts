@@ -3,6 +3,7 @@ import type { Project } from '../../../core/document/types';
 import { drawBridge } from '../../../core/drawing/drawBridge';
 import { handedItem } from '../../../core/drawing/handed';
 import type { Role } from '../../../core/drawing/types';
+import { aroundAll } from '../../../core/geom/aroundAll';
 import { pathBounds } from '../../../core/geom/pathBounds';
 import type { Path } from '../../../core/geom/types';
 import { svgPath } from '../../items/svgPath';
@@ -36,9 +37,7 @@ export const smallPicture = (project: Project): SmallPicture | null => {
       .map((item) => handedItem(project.instrument.hand, item))
       .flatMap((item) => (item.kind === 'path' ? [item.path] : []));
   const [outer, inner] = [paths(true), paths(false)];
-  const bounds = [...outer, ...inner].map(pathBounds);
-  const [left, top] = [Math.min(...bounds.map(({ minX }) => minX)), Math.min(...bounds.map(({ minY }) => minY))];
-  const [right, bottom] = [Math.max(...bounds.map(({ maxX }) => maxX)), Math.max(...bounds.map(({ maxY }) => maxY))];
+  const { minX: left, minY: top, maxX: right, maxY: bottom } = aroundAll([...outer, ...inner].map(pathBounds));
   const round = (mm: number): number => Number(mm.toFixed(2));
   return {
     viewBox: [left - MARGIN, top - MARGIN, right - left + 2 * MARGIN, bottom - top + 2 * MARGIN].map(round).join(' '),

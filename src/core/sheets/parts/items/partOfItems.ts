@@ -1,6 +1,7 @@
 import { moveItem } from '../../../drawing/moveItem';
 import { itemBounds } from '../../../drawing/shapePreview/itemBounds';
 import type { Item } from '../../../drawing/types';
+import { aroundAll } from '../../../geom/aroundAll';
 import { add, rotate } from '../../../geom/points';
 import type { Bounds } from '../../../geom/types';
 import type { SheetPart } from '../types';
@@ -23,15 +24,7 @@ const boundsOf = (item: Item): Bounds => {
 };
 
 /** The room that items take together. */
-export const boundsOfItems = (items: readonly Item[]): Bounds => {
-  const boxes = items.map(boundsOf);
-  return {
-    minX: Math.min(...boxes.map(({ minX }) => minX)),
-    maxX: Math.max(...boxes.map(({ maxX }) => maxX)),
-    minY: Math.min(...boxes.map(({ minY }) => minY)),
-    maxY: Math.max(...boxes.map(({ maxY }) => maxY)),
-  };
-};
+export const boundsOfItems = (items: readonly Item[]): Bounds => aroundAll(items.map(boundsOf));
 
 /**
  * Items that lie anywhere, at least one, as one drawing of a sheet; ids begin with its own. whole: never cut over two pages;
